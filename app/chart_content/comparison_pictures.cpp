@@ -81,7 +81,7 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
     for (const std::size_t i : shown) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];
-        const std::string_view kind = fair.load ? standing_text(at.standing) : kind_text(at.usable_fraction.kind);
+        const Message kind = fair.load ? say_standing(at.standing) : say_kind(at.usable_fraction.kind);
         ChartBar bar;
         bar.name = text_of(row.unit.name);
         bar.value = percent(at.usable_fraction.value);
@@ -89,7 +89,7 @@ BarContent comparison_bars(const Comparison& comparison, const FairComparison& f
         bar.upper = percent(at.usable_fraction.upper);
         bar.value_text = shown_quantity(at.usable_fraction, 2).plain();
         if (at.standing != Standing::moved) bar.note = text_of(row.run_title) + QStringLiteral(", ");
-        bar.note += raw_text(kind);
+        bar.note += text_of(kind);
         if (fair.load && at.standing == Standing::as_tested) bar.colour = CurveColour::soft;
         content.bars.push_back(std::move(bar));
     }

@@ -50,7 +50,7 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const {
         const Quantity own = index.row() < index.column() ? pair.difference : turned(pair.difference);
         const bool less = *own.value < 0;
         const QString size = shown_quantity(less ? turned(own) : own, 3).plain();
-        return (less ? tr("%1 less") : tr("%1 more")).arg(size) + QLatin1Char('\n') + text_of(pair_verdict_text(pair));
+        return (less ? tr("%1 less") : tr("%1 more")).arg(size) + QLatin1Char('\n') + text_of(say_pair_verdict(pair));
     }
     case Qt::ToolTipRole: return text_of(pair.sentence);
     case Qt::TextAlignmentRole: return int(Qt::AlignCenter);

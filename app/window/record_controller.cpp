@@ -189,7 +189,7 @@ void RecordController::finishRun(EndForm& form) {
     const MeasureOptions options = document_.casebook().options();
     if (ending.last)
         for (const Doubt& doubt : entry_doubts(*record, *ending.last, document_.clock().now_ms(), options)) doubts << text_of(doubt.sentence);
-    for (const std::string& doubt : end_doubts(asEnded(ending.run.uuid, ending.run, ending.last), document_.unitFit(record->unit.uuid), options))
+    for (const Message& doubt : end_doubts(asEnded(ending.run.uuid, ending.run, ending.last), document_.unitFit(record->unit.uuid), options))
         doubts << text_of(doubt);
     if (!form.confirmed(doubts)) return;
     const auto photos = ending.last ? pages_.run()->waitingPhotos() : std::vector<PhotoId>();

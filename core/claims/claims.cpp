@@ -7,32 +7,28 @@
 #include "measure/usable.h"
 #include "run_analysis/run_analysis.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
 
 namespace {
 
-std::string run_words(const RunRecord& record, const EnergyAnalysis& energy) {
-    return fmt::format("Run {}, {}", record.number, run_title(record, energy).text());
+Message run_words(const RunRecord& record, const EnergyAnalysis& energy) {
+    return say(phrase("claims", "Run %1, %2"), say_number(record.number), run_title(record, energy));
 }
 
-ClaimCheck claim(const char* key, const char* title, const char* unit, std::optional<double> claimed, const char* untested) {
+/// What a drain, or several, delivered from full to cut-off; `which` opens the sentence.
+Message delivered_by(const Message& which) { return say(phrase("claims", "%1: delivered at the socket from full to cut-off at this load."), which); }
+
+ClaimCheck claim(const char* key, const Phrase& title, const char* unit, std::optional<double> claimed, const Phrase& untested) {
     ClaimCheck check;
     check.key = key;
-    check.title = title;
+    check.title = say(title);
     check.unit = unit;
     check.claimed = claimed;
-    check.measured = not_known(key, unit, untested);
-    check.evidence = std::string("Not tested: ") + untested + ".";
+    check.measured = not_known(key, unit, say(untested));
+    check.evidence = say(phrase("claims", "Not tested: %1."), say(untested));
     return check;
-}
-
-std::string sentence_case(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    return words;
 }
 
 /// What falls short of a claim that the energy inside (or the sun) may still keep is "not reached".
@@ -57,21 +53,22 @@ public:
 
 private:
     ClaimCheck rated_energy() const {
-        ClaimCheck check =
-            claim("rated_energy_wh", "rated energy", "Wh", unit_.rated_energy_wh, "there is no drain from full to cut-off with its energy known");
+        ClaimCheck check = claim("rated_energy_wh", phrase("claims", "rated energy"), "Wh", unit_.rated_energy_wh,
+                                 phrase("claims", "there is no drain from full to cut-off with its energy known"));
         if (!fit_.repeats.empty()) {
             const RepeatMean& mean = fit_.repeats.front();
             check.measured = mean.delivered_wh;
             for (const std::size_t place : mean.drains) check.run_uuids.push_back(fit_.drains[place].run_uuid);
             const DrainSummary& latest = fit_.drains[mean.drains.back()];
-            check.evidence = mean.count() == 1 ? fmt::format("Run {}, {}", latest.run_number, latest.title) : sentence_case(mean.delivered_wh.reason);
-            check.evidence += ": delivered at the socket from full to cut-off at this load.";
+            check.evidence = delivered_by(mean.count() == 1 ? say(phrase("claims", "Run %1, %2"), say_number(latest.run_number), latest.title)
+                                                            : begin_sentence(mean.delivered_wh.reason));
         } else {
             latest_full_drain(check);
         }
         if (!check.measured.value || !check.claimed) return check;
         check.verdict = verdict_at_least(check, ClaimVerdict::not_reached, options_);
-        if (check.verdict == ClaimVerdict::not_reached) check.evidence += " What the battery holds inside is not measured.";
+        if (check.verdict == ClaimVerdict::not_reached)
+            check.evidence = say_joined({check.evidence, say(phrase("claims", "What the battery holds inside is not measured."))}, " ");
         return check;
     }
 
@@ -81,17 +78,18 @@ private:
             if (!is_full_drain(*records_[r]) || !energies_[r].delivered_wh.value) continue;
             check.measured = energies_[r].delivered_wh;
             check.run_uuids = {records_[r]->run.uuid};
-            check.evidence = run_words(*records_[r], energies_[r]) + ": delivered at the socket from full to cut-off at this load.";
+            check.evidence = delivered_by(run_words(*records_[r], energies_[r]));
         }
     }
 
     ClaimCheck output(RunKind kind) const {
         const bool peak = kind == RunKind::peak_output;
-        ClaimCheck check =
-            peak ? claim("peak_output_w", "peak output", "W", unit_.peak_output_w, "there is no peak-output run with a known load")
-                 : claim("rated_output_w", "rated output", "W", unit_.rated_output_w, "there is no sustained-output run with a known load");
+        ClaimCheck check = peak ? claim("peak_output_w", phrase("claims", "peak output"), "W", unit_.peak_output_w,
+                                        phrase("claims", "there is no peak-output run with a known load"))
+                                : claim("rated_output_w", phrase("claims", "rated output"), "W", unit_.rated_output_w,
+                                        phrase("claims", "there is no sustained-output run with a known load"));
         int best = -1;
-        std::vector<std::string> held, failed;
+        std::vector<Message> held, failed;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != kind) continue;
             const OutputRun run = analyse_output(*records_[r], energies_[r]);
@@ -100,7 +98,7 @@ private:
             by_run.measured = run.steps[*run.deciding].watts;
             by_run.measured.key = check.key;
             by_run.run_uuids = {records_[r]->run.uuid};
-            by_run.evidence = run_words(*records_[r], energies_[r]) + ": " + run.sentence;
+            by_run.evidence = say_joined({run_words(*records_[r], energies_[r]), run.sentence}, ": ");
             by_run.verdict = output_verdict(run, by_run);
             if (by_run.verdict == ClaimVerdict::holds) held.push_back(by_run.evidence);
             if (by_run.verdict == ClaimVerdict::does_not_hold) failed.push_back(by_run.evidence);
@@ -110,7 +108,7 @@ private:
         }
         if (!held.empty() && !failed.empty()) {
             check.verdict = ClaimVerdict::not_decided;
-            check.evidence = "Runs disagree. " + held.back() + " " + failed.back();
+            check.evidence = say_joined({say(phrase("claims", "Runs disagree.")), held.back(), failed.back()}, " ");
         }
         return check;
     }
@@ -152,9 +150,9 @@ private:
     }
 
     ClaimCheck charge_time() const {
-        ClaimCheck check =
-            claim("charge_time_h", "charge time", "h", unit_.charge_time_h, "there is no charge from cut-off to full that is not from PV");
-        std::vector<std::string> evidence;
+        ClaimCheck check = claim("charge_time_h", phrase("claims", "charge time"), "h", unit_.charge_time_h,
+                                 phrase("claims", "there is no charge from cut-off to full that is not from PV"));
+        std::vector<Message> evidence;
         std::optional<Quantity> sum;
         for (std::size_t r = 0; r < records_.size(); ++r) {
             if (records_[r]->run.kind != RunKind::charge || records_[r]->run.charge_source == ChargeSource::pv) continue;
@@ -165,13 +163,14 @@ private:
             else
                 for (auto part : {&Quantity::value, &Quantity::lower, &Quantity::upper}) *((*sum).*part) += *(time.*part);
             check.run_uuids.push_back(records_[r]->run.uuid);
-            evidence.push_back(run_words(*records_[r], energies_[r]) + ": " + charge.sentence);
+            evidence.push_back(say_joined({run_words(*records_[r], energies_[r]), charge.sentence}, ": "));
         }
         if (sum) {
             for (auto part : {&Quantity::value, &Quantity::lower, &Quantity::upper}) *((*sum).*part) /= static_cast<double>(evidence.size());
             check.measured = *sum;
             check.evidence = evidence.back();
-            if (evidence.size() > 1) check.evidence = fmt::format("Mean of {} charges. The latest: {}", evidence.size(), evidence.back());
+            if (evidence.size() > 1)
+                check.evidence = say(phrase("claims", "Mean of %1 charges. The latest: %2"), say_number(evidence.size()), evidence.back());
         }
         if (!check.measured.value || !check.claimed) return check;
         const Decision decision = decide_at_most(check.measured, *check.claimed, options_);
@@ -182,14 +181,15 @@ private:
     }
 
     ClaimCheck pv_power() const {
-        ClaimCheck check = claim("pv_max_w", "power of the PV input", "W", unit_.pv_max_w, "there is no charge from PV with a known power");
+        ClaimCheck check = claim("pv_max_w", phrase("claims", "power of the PV input"), "W", unit_.pv_max_w,
+                                 phrase("claims", "there is no charge from PV with a known power"));
         for (const PvCharge& charge : pv_charges_) {
             const Quantity& peak = charge.peak_charge_w;
             if (!peak.value || (check.measured.value && *check.measured.value >= *peak.value)) continue;
             check.measured = peak;
             check.run_uuids.clear();
             for (const PanelShare& panel : charge.panels) check.run_uuids.push_back(panel.run_uuid);
-            check.evidence = charge.sentence + ". Peak: " + peak.reason + "; the sun may have given no more.";
+            check.evidence = say(phrase("claims", "%1. Peak: %2; the sun may have given no more."), charge.sentence, peak.reason);
         }
         if (!check.measured.value || !check.claimed) return check;
         // Nobody looked between two readings: what was seen reached the claim, or did not.
@@ -219,10 +219,21 @@ std::string_view claim_verdict_text(ClaimVerdict verdict) {
     return "not tested";
 }
 
-std::string claimed_text(const ClaimCheck& check) {
-    if (!check.claimed) return "not stated";
+Message say_claim_verdict(ClaimVerdict verdict) {
+    switch (verdict) {
+    case ClaimVerdict::holds: return say(phrase("claims", "holds"));
+    case ClaimVerdict::does_not_hold: return say(phrase("claims", "does not hold"));
+    case ClaimVerdict::not_reached: return say(phrase("claims", "not reached"));
+    case ClaimVerdict::not_decided: return say(phrase("claims", "not decided by this meter"));
+    case ClaimVerdict::not_tested: break;
+    }
+    return say(phrase("claims", "not tested"));
+}
+
+Message say_claimed(const ClaimCheck& check) {
+    if (!check.claimed) return say(phrase("claims", "not stated"));
     const bool in_kwh = shown_unit(check.key, check.unit, *check.claimed).unit == "kWh";
-    return in_kwh ? energy_text(*check.claimed) : exact_text(*check.claimed) + ' ' + check.unit;
+    return in_kwh ? say_energy(*check.claimed) : say_digits(exact_text(*check.claimed) + ' ' + check.unit);
 }
 
 UnitClaims check_claims(const Unit& unit, const UnitRuns& records, const UnitFit& fit, const std::optional<EnergyPrice>& price) {

@@ -15,8 +15,10 @@
 namespace ullage {
 
 enum class ClaimVerdict { holds, does_not_hold, not_reached, not_decided, not_tested };
-/// "holds", "does not hold", "not reached", "not decided by this meter", "not tested".
+/// "holds", "does not hold", "not reached", "not decided by this meter", "not tested": as files for machines have it.
 [[nodiscard]] std::string_view claim_verdict_text(ClaimVerdict verdict);
+/// The same for people.
+[[nodiscard]] Message say_claim_verdict(ClaimVerdict verdict);
 
 /// One claim of the maker against what the runs say.
 struct ClaimCheck {
@@ -31,7 +33,7 @@ struct ClaimCheck {
 };
 
 /// "1200 Wh", "12 kWh", "not stated".
-[[nodiscard]] std::string claimed_text(const ClaimCheck& check);
+[[nodiscard]] Message say_claimed(const ClaimCheck& check);
 
 /// All that the runs of one unit say of its claims beside the usable fraction.
 struct UnitClaims {

@@ -24,12 +24,13 @@ Decision decide_at_most(const Quantity& measured, double claimed, const MeasureO
     return Decision::not_decided;
 }
 
-std::string_view decision_rule_text(const MeasureOptions& options) {
+Message decision_rule_text(const MeasureOptions& options) {
     if (options.simple_acceptance)
-        return "Decision rule: a claim holds where the measured value reaches it, whatever its interval: simple acceptance, JCGM 106:2012, 8.2. Near the "
-               "claim such a verdict is wrong about every second time.";
-    return "Decision rule: a claim holds where the whole 95 % interval lies on its good side, and does not where it lies on the other; in between this "
-           "meter does not decide it. Guarded acceptance and rejection, JCGM 106:2012, 8.3.";
+        return say(phrase("claims",
+                          "Decision rule: a claim holds where the measured value reaches it, whatever its interval: simple acceptance, JCGM "
+                          "106:2012, 8.2. Near the claim such a verdict is wrong about every second time."));
+    return say(phrase("claims", "Decision rule: a claim holds where the whole 95 % interval lies on its good side, and does not where it lies on the "
+                                "other; in between this meter does not decide it. Guarded acceptance and rejection, JCGM 106:2012, 8.3."));
 }
 
 } // namespace ullage

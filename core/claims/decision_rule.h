@@ -4,8 +4,6 @@
 #include "base/quantity.h"
 #include "measure/options.h"
 
-#include <string_view>
-
 namespace ullage {
 
 /// The three outcomes of the one rule by which a claim is judged.
@@ -19,6 +17,6 @@ enum class Decision { holds, does_not_hold, not_decided };
 [[nodiscard]] Decision decide_at_most(const Quantity& measured, double claimed, const MeasureOptions& options = {});
 
 /// The rule in two sentences for people, with its source.
-[[nodiscard]] std::string_view decision_rule_text(const MeasureOptions& options = {});
+[[nodiscard]] Message decision_rule_text(const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -64,9 +64,9 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.drains = drains;
     row.run_title = run_title(record, energy);
     if (record.meter) row.meter_name = record.meter->name;
-    row.rated_wh = record.unit.rated_energy_wh
-                       ? known("rated_wh", "Wh", *record.unit.rated_energy_wh, std::nullopt, Kind::measured, "the maker's claim, not measured")
-                       : not_known("rated_wh", "Wh", "the rated energy of the unit is not stated");
+    row.rated_wh = record.unit.rated_energy_wh ? known("rated_wh", "Wh", *record.unit.rated_energy_wh, std::nullopt, Kind::measured,
+                                                       say(phrase("comparison", "the maker's claim, not measured")))
+                                               : not_known("rated_wh", "Wh", say(phrase("comparison", "the rated energy of the unit is not stated")));
     row.delivered_wh = comparable_energy(candidate);
     row.usable_fraction = candidate.usable_fraction();
     row.mean_load_w = energy.mean_load_w;
@@ -80,7 +80,7 @@ ComparisonRow make_row(const Candidate& candidate, int drains, const UnitFit& fi
     row.through_curve = candidate.through_curve.has_value();
     row.no_load_draw_w = fit.no_load_draw_w;
     if (row.usable_fraction.kind == Kind::measured) row.no_load_taken_wh = taken_by_no_load(fit, output_on_hours(energy));
-    row.repeats = not_known("repeats", "1", "not drained from full to cut-off with its energy known");
+    row.repeats = not_known("repeats", "1", say(phrase("comparison", "not drained from full to cut-off with its energy known")));
     row.scatter_percent = not_known("scatter_percent", "%", row.repeats.reason);
     return row;
 }
@@ -151,26 +151,29 @@ void add_remarks(Comparison& comparison) {
         if (row.usable_fraction.kind == Kind::projected) (row.through_curve ? curve_assumed : honest_assumed) = true;
     }
     if (meters.size() > 1)
-        comparison.remarks.push_back("Different meters were used: the error limit of each counts in full in a difference between units.");
-    if (honest_assumed)
         comparison.remarks.push_back(
-            "Projected figures assume an accurate gauge over the stretch that was drained, or allow for the fault found in it; "
-            "half a drain can mislead by more than a tenth.");
+            say(phrase("comparison", "Different meters were used: the error limit of each counts in full in a difference between units.")));
+    if (honest_assumed)
+        comparison.remarks.push_back(say(
+            phrase("comparison", "Projected figures assume an accurate gauge over the stretch that was drained, or allow for the fault found in it; "
+                                 "half a drain can mislead by more than a tenth.")));
     if (curve_assumed)
-        comparison.remarks.push_back("Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.");
+        comparison.remarks.push_back(
+            say(phrase("comparison", "Figures projected through the gauge curve of an earlier run assume that the gauge has not changed since.")));
 }
 
-Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> price, const char* missing, const Quantity& energy_wh) {
+Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> price, const Phrase& missing, const Quantity& energy_wh) {
     const std::string money = (unit.currency.empty() ? std::string("price") : unit.currency) + "/kWh";
-    if (!price) return not_known(std::move(key), money, missing);
+    if (!price) return not_known(std::move(key), money, say(missing));
     if (!energy_wh.value || *energy_wh.value <= 0)
-        return not_known(std::move(key), money, energy_wh.reason.empty() ? "no energy to divide by" : energy_wh.reason);
+        return not_known(std::move(key), money,
+                         energy_wh.reason.empty() ? say(phrase("comparison", "no energy to divide by")) : Message(energy_wh.reason));
     Quantity result{std::move(key), money, *price / *energy_wh.value * 1000, {}, {}, energy_wh.kind, energy_wh.reason};
     if (energy_wh.upper && *energy_wh.upper > 0) result.lower = *price / *energy_wh.upper * 1000;
     if (energy_wh.lower && *energy_wh.lower > 0) result.upper = *price / *energy_wh.lower * 1000;
     if (energy_wh.kind == Kind::at_least) {
         // At least that much energy means at most that price.
-        result = not_known(result.key, money, "at most " + fixed_text(*result.value, 0) + " " + money + ": " + energy_wh.reason);
+        result = not_known(result.key, money, say(phrase("comparison", "at most %1 %2: %3"), say_number(*result.value, 0), money, energy_wh.reason));
     }
     return result;
 }
@@ -179,11 +182,11 @@ Quantity money_per_kwh(std::string key, const Unit& unit, std::optional<double> 
 void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const UnitFit& fit) {
     const auto only_drains = [](const RunRecord* run) { return run->run.kind == RunKind::drain || run->run.kind == RunKind::no_load_drain; };
     ComparisonRow said;
-    said.charge_time_h = not_known("charge_time_h", "h", "no charge run");
-    said.round_trip_efficiency = not_known("round_trip_efficiency", "1", "no charge run");
-    said.held_output_w = not_known("held_output_w", "W", "no sustained output run");
-    said.held_peak_output_w = not_known("held_peak_output_w", "W", "no peak output run");
-    said.standby_draw_w = not_known("standby_draw_w", "W", "no standby run");
+    said.charge_time_h = not_known("charge_time_h", "h", say(phrase("comparison", "no charge run")));
+    said.round_trip_efficiency = not_known("round_trip_efficiency", "1", say(phrase("comparison", "no charge run")));
+    said.held_output_w = not_known("held_output_w", "W", say(phrase("comparison", "no sustained output run")));
+    said.held_peak_output_w = not_known("held_peak_output_w", "W", say(phrase("comparison", "no peak output run")));
+    said.standby_draw_w = not_known("standby_draw_w", "W", say(phrase("comparison", "no standby run")));
     // Most logbooks hold drains alone.
     if (!std::ranges::all_of(runs, only_drains)) {
         const UnitClaims claims = check_claims(runs.front()->unit, runs, fit);
@@ -192,7 +195,7 @@ void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const Un
             if (check == claims.checks.end()) return;
             // What an output tripped at is nothing that it held.
             if (check->verdict == ClaimVerdict::does_not_hold && into.unit == "W")
-                into = not_known(into.key, "W", "did not hold: " + check->evidence);
+                into = not_known(into.key, "W", say(phrase("comparison", "did not hold: %1"), check->evidence));
             else {
                 std::string key = std::move(into.key);
                 into = check->measured;
@@ -226,15 +229,15 @@ std::vector<std::string> row_names(const Comparison& comparison) {
 }
 
 Quantity price_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
-    return money_per_kwh(std::move(key), unit, unit.price, "the price is not stated", energy_wh);
+    return money_per_kwh(std::move(key), unit, unit.price, phrase("comparison", "the price is not stated"), energy_wh);
 }
 
 Quantity paid_per_kwh(std::string key, const Unit& unit, const Quantity& energy_wh) {
-    return money_per_kwh(std::move(key), unit, unit.paid_price, "the price paid is not stated", energy_wh);
+    return money_per_kwh(std::move(key), unit, unit.paid_price, phrase("comparison", "the price paid is not stated"), energy_wh);
 }
 
 Quantity energy_per_kg(const Unit& unit, const Quantity& energy_wh) {
-    if (!unit.mass_kg || *unit.mass_kg <= 0) return not_known("wh_per_kg", "Wh/kg", "the mass is not stated");
+    if (!unit.mass_kg || *unit.mass_kg <= 0) return not_known("wh_per_kg", "Wh/kg", say(phrase("comparison", "the mass is not stated")));
     if (!energy_wh.value) return not_known("wh_per_kg", "Wh/kg", energy_wh.reason);
     Quantity result{"wh_per_kg", "Wh/kg", *energy_wh.value / *unit.mass_kg, {}, {}, energy_wh.kind, energy_wh.reason};
     if (energy_wh.lower) result.lower = *energy_wh.lower / *unit.mass_kg;
@@ -300,7 +303,7 @@ Comparison join_units(std::vector<const ComparedUnit*> units) {
     comparison.fits.reserve(units.size());
     for (const ComparedUnit* unit : units) {
         if (!unit->fit) {
-            comparison.left_out.push_back(unit->unit.name + ": no drain in the logbook");
+            comparison.left_out.push_back(say(phrase("comparison", "%1: no drain in the logbook"), unit->unit.name));
             continue;
         }
         for (const ComparisonRow& row : unit->rows) {

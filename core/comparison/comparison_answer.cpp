@@ -13,49 +13,63 @@ namespace {
 
 constexpr std::size_t most_groups = 6, most_names = 8; ///< in a sentence
 
-std::string whole_percent(double fraction) { return fixed_text(100 * fraction, 0); }
+Message whole_percent(double fraction) { return say_number(100 * fraction, 0); }
 
 /// "75 %", "at least 62 %", "60 to 70 %"; empty where it is not known.
-std::string share_words(const Quantity& fraction) {
+Message share_words(const Quantity& fraction) {
     if (fraction.kind == Kind::not_known) return {};
     if (fraction.kind == Kind::at_least && (fraction.lower || fraction.value))
-        return "at least " + whole_percent(fraction.lower ? *fraction.lower : *fraction.value) + " %";
+        return say(phrase("comparison", "at least %1 %"), whole_percent(fraction.lower ? *fraction.lower : *fraction.value));
     if (fraction.kind == Kind::bracket && fraction.lower && fraction.upper)
-        return whole_percent(*fraction.lower) + " to " + whole_percent(*fraction.upper) + " %";
-    return fraction.value ? whole_percent(*fraction.value) + " %" : std::string();
+        return say(phrase("comparison", "%1 to %2 %"), whole_percent(*fraction.lower), whole_percent(*fraction.upper));
+    return fraction.value ? say_measure(100 * *fraction.value, 0, "%") : Message();
 }
 
-std::string gauge_words(const ComparisonRow& row) {
-    const bool faultless = row.gauge_verdict.starts_with("no fault found");
-    if (row.worst_gauge_error_pt && faultless)
-        return "its gauge stays within " + count_text(std::max(1L, std::lround(std::ceil(*row.worst_gauge_error_pt))), "point", "points");
-    if (row.worst_gauge_error_pt) return "its gauge is up to " + count_text(std::lround(*row.worst_gauge_error_pt), "point", "points") + " off";
-    return "its gauge: " + row.gauge_verdict;
+Message gauge_clause(const ComparisonRow& row) {
+    if (!row.worst_gauge_error_pt) return say(phrase("comparison", "its gauge: %1"), row.gauge_verdict);
+    if (row.gauge_verdict.starts_with("no fault found"))
+        return say_count(std::max(1L, std::lround(std::ceil(*row.worst_gauge_error_pt))),
+                         phrases("comparison", "its gauge stays within %n points", "its gauge stays within %n point"));
+    return say_count(std::lround(*row.worst_gauge_error_pt),
+                     phrases("comparison", "its gauge is up to %n points off", "its gauge is up to %n point off"));
 }
 
-std::string own_load(const ComparisonRow& row) {
-    return row.mean_load_w.value ? fixed_text(*row.mean_load_w.value, 0) + " W" : std::string("a load that is not known");
+/// What a unit gives at a stated load: of its label, at what, and what its gauge does.
+Phrase words_at_load(bool part, bool elsewhere) {
+    if (part && elsewhere)
+        return phrase("comparison",
+                      "%1 would give %2 of its label at %3, projected from part of a drain, the only load that it can be judged at; %4.");
+    if (part) return phrase("comparison", "%1 would give %2 of its label at %3, projected from part of a drain; %4.");
+    if (elsewhere) return phrase("comparison", "%1 gives %2 of its label at %3, the only load that it can be judged at; %4.");
+    return phrase("comparison", "%1 gives %2 of its label at %3; %4.");
 }
 
-std::string unit_sentence(const std::string& name, const ComparisonRow& row, const FairRow& at, const FairComparison& fair) {
-    const std::string share = share_words(at.usable_fraction);
-    const std::string gauge = "; " + gauge_words(row) + '.';
-    if (share.empty()) return "How much of its label " + name + " gives is not known: " + at.usable_fraction.reason + gauge;
+/// The same at a load that nobody knows.
+Phrase words_at_unknown_load(bool part, bool elsewhere) {
+    if (part && elsewhere)
+        return phrase("comparison",
+                      "%1 would give %2 of its label at a load that is not known, projected from part of a drain, the only load that it "
+                      "can be judged at; %3.");
+    if (part) return phrase("comparison", "%1 would give %2 of its label at a load that is not known, projected from part of a drain; %3.");
+    if (elsewhere) return phrase("comparison", "%1 gives %2 of its label at a load that is not known, the only load that it can be judged at; %3.");
+    return phrase("comparison", "%1 gives %2 of its label at a load that is not known; %3.");
+}
+
+Message unit_sentence(const std::string& name, const ComparisonRow& row, const FairRow& at, const FairComparison& fair) {
+    const Message share = share_words(at.usable_fraction), gauge = gauge_clause(row);
+    if (share.empty())
+        return say(phrase("comparison", "How much of its label %1 gives is not known: %2; %3."), name, at.usable_fraction.reason, gauge);
     const bool elsewhere = fair.load && at.standing == Standing::as_tested;
     const bool part = at.standing == Standing::as_tested && at.usable_fraction.kind == Kind::projected;
-    std::string text = name + (part ? " would give " : " gives ") + share + " of its label at ";
-    text += fair.load && !elsewhere ? common_load_text(*fair.load) : own_load(row);
-    if (part) text += ", projected from part of a drain";
-    if (elsewhere) text += ", the only load that it can be judged at";
-    return text + gauge;
+    if (fair.load && !elsewhere) return say(words_at_load(part, elsewhere), name, share, say_common_load(*fair.load), gauge);
+    if (!row.mean_load_w.value) return say(words_at_unknown_load(part, elsewhere), name, share, gauge);
+    return say(words_at_load(part, elsewhere), name, share, say_measure(*row.mean_load_w.value, 0, "W"), gauge);
 }
 
-std::string names_text(const std::vector<std::string>& names) {
-    std::string text;
-    const std::size_t shown = std::min(names.size(), most_names);
-    for (std::size_t i = 0; i < shown; ++i) text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    if (shown < names.size()) text += " and " + std::to_string(names.size() - shown) + " more";
-    return text;
+Message say_names(const std::vector<std::string>& names) {
+    if (names.size() <= most_names) return say_list({names.begin(), names.end()});
+    const std::vector<Message> shown(names.begin(), names.begin() + most_names);
+    return say_count(names.size() - most_names, phrases("comparison", "%1 and %n more", "%1 and %n more"), say_joined(shown, ", "));
 }
 
 /// Names by rank, best first.
@@ -67,26 +81,55 @@ std::map<double, std::vector<std::string>> places_of(const std::vector<std::stri
     return places;
 }
 
-std::string order_sentence(const std::map<double, std::vector<std::string>>& places, const std::string& where) {
+/// The best, and where they are: the beginning of the order.
+Message best_clause(const std::vector<std::string>& best, const std::optional<CommonLoad>& load) {
+    if (load)
+        return say_count(best.size(),
+                         phrases("comparison", "At %1 %2 give the largest share of the label", "At %1 %2 gives the largest share of the label"),
+                         say_common_load(*load), say_names(best));
+    return say_count(best.size(),
+                     phrases("comparison", "As tested, at like loads, %1 give the largest share of the label",
+                             "As tested, at like loads, %1 gives the largest share of the label"),
+                     say_names(best));
+}
+
+Message no_order_sentence(const std::vector<std::string>& alike, const std::optional<CommonLoad>& load) {
+    if (load)
+        return say(phrase("comparison", "At %1 these meters do not tell %2 apart: none of them may be called better."), say_common_load(*load),
+                   say_names(alike));
+    return say(phrase("comparison", "As tested, at like loads, these meters do not tell %1 apart: none of them may be called better."),
+               say_names(alike));
+}
+
+Message order_sentence(const std::map<double, std::vector<std::string>>& places, const std::optional<CommonLoad>& load) {
     const std::vector<std::string>& best = places.begin()->second;
-    if (places.size() == 1) return where + " these meters do not tell " + names_text(best) + " apart: none of them may be called better.";
-    std::string text = where + ' ' + names_text(best) + (best.size() == 1 ? " gives" : " give") + " the largest share of the label";
-    std::vector<std::string> ties;
-    if (best.size() > 1) ties.push_back(names_text(best));
+    if (places.size() == 1) return no_order_sentence(best, load);
+    Message order = best_clause(best, load);
+    std::vector<Message> ties;
+    if (best.size() > 1) ties.push_back(say_names(best));
     std::size_t told = 1;
-    for (auto place = std::next(places.begin()); place != places.end(); ++place, ++told) {
-        if (told >= most_groups) {
-            text += ", and so on down the table";
-            break;
-        }
-        text += ", then " + names_text(place->second);
-        if (place->second.size() > 1) ties.push_back(names_text(place->second));
+    for (auto place = std::next(places.begin()); place != places.end() && told < most_groups; ++place, ++told) {
+        order = say(phrase("comparison", "%1, then %2"), order, say_names(place->second));
+        if (place->second.size() > 1) ties.push_back(say_names(place->second));
     }
-    text += '.';
-    if (ties.empty()) return text + " These meters tell one from the next.";
-    for (const std::string& tie : ties) text += " They do not tell " + tie + " apart.";
-    text.replace(text.find(" They do"), 5, " These meters");
-    return text;
+    std::vector<Message> sentences{told < places.size() ? say(phrase("comparison", "%1, and so on down the table."), order)
+                                                        : say(phrase("comparison", "%1."), order)};
+    if (ties.empty()) sentences.push_back(say(phrase("comparison", "These meters tell one from the next.")));
+    for (const Message& tie : ties)
+        sentences.push_back(say(sentences.size() == 1 ? phrase("comparison", "These meters do not tell %1 apart.")
+                                                      : phrase("comparison", "They do not tell %1 apart."),
+                                tie));
+    return say_joined(sentences, " ");
+}
+
+/// Where so few units have a place that there is no order.
+Message placeless_sentence(const std::map<double, std::vector<std::string>>& places, const std::optional<CommonLoad>& load) {
+    if (places.empty())
+        return load ? say(phrase("comparison", "At %1 no unit can be placed."), say_common_load(*load))
+                    : say(phrase("comparison", "As tested, at like loads, no unit can be placed."));
+    const std::string& only = places.begin()->second.front();
+    return load ? say(phrase("comparison", "At %1 only %2 can be placed."), say_common_load(*load), only)
+                : say(phrase("comparison", "As tested, at like loads, only %1 can be placed."), only);
 }
 
 /// Whether a unit stands at a load without being moved beyond what it was tested at.
@@ -104,14 +147,14 @@ double rounded_load(double load_w) {
 
 } // namespace
 
-std::string based_on_text(const Comparison& comparison, const FairComparison& fair, std::size_t row) {
+Message based_on_text(const Comparison& comparison, const FairComparison& fair, std::size_t row) {
     const FairRow& at = fair.rows[row];
     const UnitFit& fit = comparison.fits[comparison.rows[row].fit];
-    if (at.standing == Standing::moved) return count_text(static_cast<long>(fit.used_drains), "drain", "drains together");
+    if (at.standing == Standing::moved) return say_count(fit.used_drains, phrases("comparison", "%n drains together", "%n drain"));
     if (at.standing == Standing::as_tested) return comparison.rows[row].run_title;
-    if (at.mean && at.mean->count() > 1) return "mean of " + std::to_string(at.mean->count()) + " drains";
+    if (at.mean && at.mean->count() > 1) return say(phrase("comparison", "mean of %1 drains"), say_number(at.mean->count()));
     const auto drain = std::ranges::find(fit.drains, at.run_uuid, &DrainSummary::run_uuid);
-    return drain == fit.drains.end() ? comparison.rows[row].run_title : drain->title;
+    return drain == fit.drains.end() ? Message(comparison.rows[row].run_title) : Message(drain->title);
 }
 
 ComparisonAnswer comparison_answer(const Comparison& comparison, const FairComparison& fair) {
@@ -120,10 +163,11 @@ ComparisonAnswer comparison_answer(const Comparison& comparison, const FairCompa
     for (const ComparisonRow& row : comparison.rows) units.insert(row.unit.uuid);
     const auto unlike = unlike_loads(comparison);
     if (units.size() < comparison.rows.size()) {
-        answer.order = "Each drain stands for itself.";
+        Message order = say(phrase("comparison", "Each drain stands for itself."));
         if (!fair.load && unlike)
-            answer.order += " They were made at loads from " + fixed_text(unlike->lowest_w, 0) + " W to " + fixed_text(unlike->highest_w, 0) +
-                            " W, and a slow drain delivers less.";
+            order += " " + say(phrase("comparison", "They were made at loads from %1 W to %2 W, and a slow drain delivers less."),
+                               say_number(unlike->lowest_w, 0), say_number(unlike->highest_w, 0));
+        answer.order = order;
         return answer;
     }
     const std::vector<std::string> names = row_names(comparison);
@@ -134,23 +178,27 @@ ComparisonAnswer comparison_answer(const Comparison& comparison, const FairCompa
     if (units.size() < 2) return answer;
     if (!fair.load && unlike) {
         const std::optional<CommonLoad> meeting = suggested_load(comparison);
-        answer.order = "As tested there is no order: the units were drained at loads from " + fixed_text(unlike->lowest_w, 0) + " W to " +
-                       fixed_text(unlike->highest_w, 0) + " W, and a slow drain delivers less. Compare them at one load" +
-                       (meeting ? ", such as " + common_load_text(*meeting) : std::string()) + ".";
+        answer.order = say(phrase("comparison", "As tested there is no order: the units were drained at loads from %1 W to %2 W, and a slow drain "
+                                                "delivers less."),
+                           say_number(unlike->lowest_w, 0), say_number(unlike->highest_w, 0)) +
+                       " " +
+                       (meeting ? say(phrase("comparison", "Compare them at one load, such as %1."), say_common_load(*meeting))
+                                : say(phrase("comparison", "Compare them at one load.")));
         return answer;
     }
     const auto places = places_of(names, fair, fair_ranks(comparison, fair));
     std::size_t placed = 0;
     for (const auto& [rank, tied] : places) placed += tied.size();
-    const std::string where = fair.load ? "At " + common_load_text(*fair.load) : std::string("As tested, at like loads,");
     if (placed < 2) {
-        answer.order = where + (placed == 0 ? " no unit can be placed." : " only " + places.begin()->second.front() + " can be placed.");
+        answer.order = placeless_sentence(places, fair.load);
         return answer;
     }
     answer.has_order = true;
-    answer.order = order_sentence(places, where);
+    Message order = order_sentence(places, fair.load);
     if (placed < names.size())
-        answer.order += ' ' + count_text(static_cast<long>(names.size() - placed), "unit has", "units have") + " no place in this order.";
+        order += " " + say_count(names.size() - placed,
+                                 phrases("comparison", "%n units have no place in this order.", "%n unit has no place in this order."));
+    answer.order = order;
     return answer;
 }
 

@@ -22,8 +22,8 @@ struct ComparisonAnswer {
 /// The answer of units side by side. Without rows, or with several rows of one unit, the order says what the rows are and no unit has a sentence.
 [[nodiscard]] ComparisonAnswer comparison_answer(const Comparison& comparison, const FairComparison& fair);
 
-/// Which drains a row at one load rests on: "3 drains together", "mean of 2 drains", "drain 14 May, 64 W". As tested the run of the row.
-[[nodiscard]] std::string based_on_text(const Comparison& comparison, const FairComparison& fair, std::size_t row);
+/// Which drains a row at one load rests on, for people: "3 drains together", "mean of 2 drains", "drain 14 May, 64 W". As tested the run of the row.
+[[nodiscard]] Message based_on_text(const Comparison& comparison, const FairComparison& fair, std::size_t row);
 
 /// The load at which most units can stand beside one another, moved between their tested loads or tested there; of several the one nearest to the
 /// middle of their loads as tested, rounded where that leaves nobody out. Absent where loads are alike, or fewer than two units meet.

@@ -22,7 +22,7 @@ std::vector<std::size_t> drains_at(const UnitFit& fit, const CommonLoad& load) {
     return places;
 }
 
-FairRow as_tested(const ComparisonRow& row, std::string reason) {
+FairRow as_tested(const ComparisonRow& row, Message reason) {
     FairRow at;
     at.deliverable_wh = row.delivered_wh;
     at.deliverable_wh.key = "deliverable_wh";
@@ -40,7 +40,7 @@ FairRow from_drains(const Unit& unit, const UnitFit& fit, std::vector<std::size_
     at.standing = Standing::tested_there;
     at.mean = mean_of_drains(fit.drains, std::move(places), fit.options);
     const DrainSummary& latest = fit.drains[at.mean->drains.back()];
-    at.reason = at.mean->count() == 1 ? Message(latest.title + " had this load") : at.mean->delivered_wh.reason;
+    at.reason = at.mean->count() == 1 ? say(phrase("comparison", "%1 had this load"), latest.title) : Message(at.mean->delivered_wh.reason);
     at.deliverable_wh = at.mean->delivered_wh;
     at.deliverable_wh.key = "deliverable_wh";
     at.usable_fraction = fraction_of_rated(unit, at.deliverable_wh);
@@ -51,7 +51,7 @@ FairRow from_drains(const Unit& unit, const UnitFit& fit, std::vector<std::size_
 }
 
 FairRow row_at(const ComparisonRow& row, const UnitFit& fit, const std::optional<CommonLoad>& load) {
-    if (!load) return as_tested(row, "as tested");
+    if (!load) return as_tested(row, say(phrase("comparison", "as tested")));
     const LoadPrediction predicted = predict_under(fit, row.unit, *load);
     if (predicted.deliverable_wh.value) {
         FairRow at;
@@ -75,12 +75,21 @@ std::vector<std::size_t> order_of(const std::vector<std::optional<double>>& frac
     return order;
 }
 
-std::string load_of(const ComparisonRow& row) {
-    return row.mean_load_w.value ? fixed_text(*row.mean_load_w.value, 0) + " W" : std::string("a load that is not known");
+Message moved_places(const ComparisonRow& first, const ComparisonRow& second, const CommonLoad& load) {
+    const std::optional<double>&one_w = first.mean_load_w.value, &other_w = second.mean_load_w.value;
+    const Message why = say(phrase("comparison", "The longer a drain takes, the more of the content feeds the unit itself."));
+    if (!one_w || !other_w)
+        return say(phrase("comparison", "As tested %1 gave the larger share of its label, before %2; at %3 it is the other way round."),
+                   first.unit.name, second.unit.name, say_common_load(load)) +
+               " " + why;
+    return say(phrase("comparison", "As tested %1 gave the larger share of its label, before %2; at %3 it is the other way round: %1 was drained at "
+                                    "%4 W, %2 at %5 W."),
+               first.unit.name, second.unit.name, say_common_load(load), say_number(*one_w, 0), say_number(*other_w, 0)) +
+           " " + why;
 }
 
 /// Names the first two rows that change places, and why they do.
-std::optional<std::string> change_of_order(const Comparison& comparison, const FairComparison& fair) {
+std::optional<Message> change_of_order(const Comparison& comparison, const FairComparison& fair) {
     std::vector<std::optional<double>> tested, moved;
     for (const ComparisonRow& row : comparison.rows) tested.push_back(row.usable_fraction.value);
     for (const FairRow& row : fair.rows) moved.push_back(row.usable_fraction.value);
@@ -91,11 +100,14 @@ std::optional<std::string> change_of_order(const Comparison& comparison, const F
             if (!tested[a] || !tested[b] || !moved[a] || !moved[b] || *moved[b] <= *moved[a] || *tested[a] <= *tested[b]) continue;
             const ComparisonRow &first = comparison.rows[a], &second = comparison.rows[b];
             if (first.unit.uuid == second.unit.uuid) continue;
-            return "As tested " + first.unit.name + " gave the larger share of its label, before " + second.unit.name + "; at " +
-                   common_load_text(*fair.load) + " it is the other way round: " + first.unit.name + " was drained at " + load_of(first) + ", " +
-                   second.unit.name + " at " + load_of(second) + ". The longer a drain takes, the more of the content feeds the unit itself.";
+            return moved_places(first, second, *fair.load);
         }
     return std::nullopt;
+}
+
+Message stays_as_tested(const ComparisonRow& row, const Message& reason) {
+    if (!row.mean_load_w.value) return say(phrase("comparison", "%1 is shown as tested, at a load that is not known: %2."), row.unit.name, reason);
+    return say(phrase("comparison", "%1 is shown as tested, at %2 W: %3."), row.unit.name, say_number(*row.mean_load_w.value, 0), reason);
 }
 
 } // namespace
@@ -109,6 +121,15 @@ std::string_view standing_text(Standing standing) {
     return "as tested";
 }
 
+Message say_standing(Standing standing) {
+    switch (standing) {
+    case Standing::moved: return say(phrase("comparison", "calculated for this load"));
+    case Standing::tested_there: return say(phrase("comparison", "tested at this load"));
+    case Standing::as_tested: break;
+    }
+    return say(phrase("comparison", "as tested"));
+}
+
 FairComparison compare_at(const Comparison& comparison, const std::optional<CommonLoad>& load) {
     FairComparison fair;
     fair.load = load;
@@ -117,8 +138,7 @@ FairComparison compare_at(const Comparison& comparison, const std::optional<Comm
         at.price_per_delivered_kwh = price_per_kwh("price_per_delivered_kwh", row.unit, at.deliverable_wh);
         at.paid_per_delivered_kwh = paid_per_kwh("paid_per_delivered_kwh", row.unit, at.deliverable_wh);
         at.wh_per_kg = energy_per_kg(row.unit, at.deliverable_wh);
-        if (load && at.standing == Standing::as_tested)
-            fair.remarks.push_back(row.unit.name + " is shown as tested, at " + load_of(row) + ": " + at.reason + ".");
+        if (load && at.standing == Standing::as_tested) fair.remarks.push_back(stays_as_tested(row, at.reason));
         fair.rows.push_back(std::move(at));
     }
     if (load)

@@ -24,8 +24,10 @@ enum class Standing {
     as_tested,    ///< it cannot be moved: its figures are those of its own load
 };
 
-/// "calculated for this load", "tested at this load", "as tested".
+/// "calculated for this load", "tested at this load", "as tested": as files for machines have it.
 [[nodiscard]] std::string_view standing_text(Standing standing);
+/// The same for people.
+[[nodiscard]] Message say_standing(Standing standing);
 
 /// One row of a Comparison at the common load.
 struct FairRow {
@@ -57,8 +59,10 @@ struct PairVerdict {
     Message sentence;                  ///< "clearly different: Osk 1200 − Pelm 900 = 14.0 ± 2.0 % …"
 };
 
-/// "clearly different", "too close to call", "not comparable".
+/// "clearly different", "too close to call", "not comparable": as files for machines have it.
 [[nodiscard]] std::string_view pair_verdict_text(const PairVerdict& pair);
+/// The same for people.
+[[nodiscard]] Message say_pair_verdict(const PairVerdict& pair);
 
 /// Units at one load. Rows stand in the order of the Comparison that they were made from.
 struct FairComparison {

@@ -15,20 +15,20 @@ struct Figure {
     double value = 0, slope = 0;
 };
 
-std::optional<Figure> figure_of(const Unit& unit, double energy_wh, PairFigure figure, std::string& why) {
+std::optional<Figure> figure_of(const Unit& unit, double energy_wh, PairFigure figure, Message& why) {
     switch (figure) {
     case PairFigure::deliverable_wh: return Figure{energy_wh, 1};
     case PairFigure::usable_fraction:
         if (unit.rated_energy_wh.value_or(0) > 0) return Figure{energy_wh / *unit.rated_energy_wh, 1 / *unit.rated_energy_wh};
-        why = "the rated energy of " + unit.name + " is not stated";
+        why = say(phrase("comparison", "the rated energy of %1 is not stated"), unit.name);
         return std::nullopt;
     case PairFigure::wh_per_kg:
         if (unit.mass_kg.value_or(0) > 0) return Figure{energy_wh / *unit.mass_kg, 1 / *unit.mass_kg};
-        why = "the mass of " + unit.name + " is not stated";
+        why = say(phrase("comparison", "the mass of %1 is not stated"), unit.name);
         return std::nullopt;
     case PairFigure::price_per_delivered_kwh:
         if (unit.price.value_or(0) > 0 && energy_wh > 0) return Figure{1000 * *unit.price / energy_wh, -1000 * *unit.price / (energy_wh * energy_wh)};
-        why = "the price of " + unit.name + " is not stated";
+        why = say(phrase("comparison", "the price of %1 is not stated"), unit.name);
         return std::nullopt;
     }
     return std::nullopt;
@@ -44,10 +44,20 @@ std::string unit_of(PairFigure figure, const Unit& unit) {
     return "1";
 }
 
-PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const std::string& why) {
+PairVerdict unresolved(PairVerdict verdict, const std::string& unit, const Message& why) {
     verdict.difference = not_known("difference", unit, why);
-    verdict.sentence = "not comparable: " + why;
+    verdict.sentence = say(phrase("comparison", "not comparable: %1"), why);
     return verdict;
+}
+
+Phrase words_of_difference(bool resolved, bool shared_meter) {
+    if (resolved && shared_meter)
+        return phrase("comparison", "clearly different: %1 − %2 = %3, the error of the shared meter's gain cancels as far as both are alike");
+    if (resolved) return phrase("comparison", "clearly different: %1 − %2 = %3");
+    if (shared_meter)
+        return phrase("comparison",
+                      "too close to call with these meters: %1 − %2 = %3, the error of the shared meter's gain cancels as far as both are alike");
+    return phrase("comparison", "too close to call with these meters: %1 − %2 = %3");
 }
 
 /// A row that is compared with several others: its energy is taken apart but once.
@@ -57,13 +67,13 @@ public:
         : compared_energy_(compared_energy_of(comparison, fair, row, why_)) {}
 
     /// Null where it has no interval; `why` then says so.
-    [[nodiscard]] const ComparedEnergy* compared_energy(std::string& why) const {
+    [[nodiscard]] const ComparedEnergy* compared_energy(Message& why) const {
         if (!compared_energy_) why = why_;
         return compared_energy_ ? &*compared_energy_ : nullptr;
     }
 
 private:
-    std::string why_; // before what writes to it
+    Message why_; // before what writes to it
     std::optional<ComparedEnergy> compared_energy_;
 };
 
@@ -74,16 +84,19 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
     verdict.second = second;
     const Unit &one = comparison.rows[first].unit, &other = comparison.rows[second].unit;
     const std::string unit = unit_of(figure, one);
-    if (one.uuid == other.uuid) return unresolved(std::move(verdict), unit, "both rows are of one unit");
-    if (unit != unit_of(figure, other)) return unresolved(std::move(verdict), unit, "the prices are in different currencies");
+    if (one.uuid == other.uuid) return unresolved(std::move(verdict), unit, say(phrase("comparison", "both rows are of one unit")));
+    if (unit != unit_of(figure, other))
+        return unresolved(std::move(verdict), unit, say(phrase("comparison", "the prices are in different currencies")));
     if (fair.load)
         for (const std::size_t row : {first, second}) {
             if (fair.rows[row].standing == Standing::as_tested)
-                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " was tested at another load and cannot be converted");
+                return unresolved(std::move(verdict), unit,
+                                  say(phrase("comparison", "%1 was tested at another load and cannot be converted"), comparison.rows[row].unit.name));
             if (fair.rows[row].far_beyond)
-                return unresolved(std::move(verdict), unit, comparison.rows[row].unit.name + " was drained at loads too far from this one");
+                return unresolved(std::move(verdict), unit,
+                                  say(phrase("comparison", "%1 was drained at loads too far from this one"), comparison.rows[row].unit.name));
         }
-    std::string why;
+    Message why;
     const ComparedEnergy* x = one_side.compared_energy(why);
     if (!x) return unresolved(std::move(verdict), unit, why);
     const ComparedEnergy* y = other_side.compared_energy(why);
@@ -99,9 +112,7 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
     verdict.difference = known("difference", unit, difference, half, projected ? Kind::projected : Kind::measured);
     verdict.shared_meter = share_a_meter(*x, *y);
     verdict.resolved = std::abs(difference) > half;
-    verdict.sentence = std::string(verdict.resolved ? "clearly different: " : "too close to call with these meters: ") + one.name + " − " +
-                       other.name + " = " + quantity_text(verdict.difference, 3) +
-                       (verdict.shared_meter ? ", the error of the shared meter's gain cancels as far as both are alike" : "");
+    verdict.sentence = say(words_of_difference(verdict.resolved, verdict.shared_meter), one.name, other.name, say_quantity(verdict.difference, 3));
     return verdict;
 }
 
@@ -110,6 +121,11 @@ PairVerdict compare_sides(const Comparison& comparison, const FairComparison& fa
 std::string_view pair_verdict_text(const PairVerdict& pair) {
     if (pair.difference.kind == Kind::not_known) return "not comparable";
     return pair.resolved ? "clearly different" : "too close to call";
+}
+
+Message say_pair_verdict(const PairVerdict& pair) {
+    if (pair.difference.kind == Kind::not_known) return say(phrase("comparison", "not comparable"));
+    return say(pair.resolved ? phrase("comparison", "clearly different") : phrase("comparison", "too close to call"));
 }
 
 std::string_view pair_figure_key(PairFigure figure) {

@@ -7,7 +7,6 @@
 #include <numeric>
 #include <optional>
 #include <set>
-#include <string>
 #include <utility>
 
 namespace ullage {
@@ -15,12 +14,12 @@ namespace ullage {
 namespace {
 
 /// Why a row has no rank; empty where it has one.
-std::string why_unranked(const FairComparison& fair, const FairRow& row) {
-    if (fair.load && row.standing == Standing::as_tested) return "it was tested at another load and cannot be converted";
-    if (row.far_beyond) return "its drains were at loads too far from this one";
+Message why_unranked(const FairComparison& fair, const FairRow& row) {
+    if (fair.load && row.standing == Standing::as_tested) return say(phrase("comparison", "it was tested at another load and cannot be converted"));
+    if (row.far_beyond) return say(phrase("comparison", "its drains were at loads too far from this one"));
     const Quantity& fraction = row.usable_fraction;
     if (!fraction.value || !fraction.lower || (fraction.kind != Kind::measured && fraction.kind != Kind::projected))
-        return "its usable fraction has no interval to rank it by";
+        return say(phrase("comparison", "its usable fraction has no interval to rank it by"));
     return {};
 }
 
@@ -28,7 +27,7 @@ std::string why_unranked(const FairComparison& fair, const FairRow& row) {
 class Ranked {
 public:
     Ranked(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& order) {
-        std::string why;
+        Message why;
         for (const std::size_t row : order) {
             const ComparisonRow& compared = comparison.rows[row];
             Side side{compared_energy_of(comparison, fair, row, why), 0, 0, 0};
@@ -111,9 +110,9 @@ std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairCompari
             ranks.push_back(*row.rank);
             continue;
         }
-        std::string why = drains   ? "ranks are those of units, not of single drains"
-                          : unlike ? "the units were drained at unlike loads: compare them at one load"
-                                   : why_unranked(fair, row);
+        Message why = drains   ? say(phrase("comparison", "ranks are those of units, not of single drains"))
+                      : unlike ? say(phrase("comparison", "the units were drained at unlike loads: compare them at one load"))
+                               : why_unranked(fair, row);
         if (why.empty()) order.push_back(ranks.size());
         ranks.push_back(not_known("rank", "1", std::move(why)));
     }
@@ -128,9 +127,10 @@ std::vector<Quantity> fair_ranks(const Comparison& comparison, const FairCompari
                 if (!ranked.resolved(one, other)) last = other;
         const std::size_t alike = last - first + 1;
         for (std::size_t place = first; place <= last; ++place)
-            ranks[order[place]] = known("rank", "1", static_cast<double>(first + 1), std::nullopt, Kind::measured,
-                                        alike > 1 ? "shared by " + std::to_string(alike) + " units that these meters do not tell apart"
-                                                  : "told apart from every other unit that has a rank");
+            ranks[order[place]] =
+                known("rank", "1", static_cast<double>(first + 1), std::nullopt, Kind::measured,
+                      alike > 1 ? say(phrase("comparison", "shared by %1 units that these meters do not tell apart"), say_number(alike))
+                                : say(phrase("comparison", "told apart from every other unit that has a rank")));
         first = last + 1;
     }
     return ranks;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/joined_records.h"
 
-#include "base/number.h"
-
 #include <algorithm>
 #include <map>
 #include <set>
@@ -76,9 +74,9 @@ public:
             const Meter* second = record->second_meter ? meters_.at(record->second_meter->uuid) : nullptr;
             const bool other_second = second != nullptr && !(*second == *record->second_meter);
             if (!other_unit && !other_meter && !other_second) continue;
-            if (other_unit) told_.insert("the claims of " + unit.name + " differ between the logbooks; those of the first one hold");
-            if (other_meter) told_.insert("what is stated of the meter " + meter->name + " differs between the logbooks; the first one holds");
-            if (other_second) told_.insert("what is stated of the meter " + second->name + " differs between the logbooks; the first one holds");
+            if (other_unit) units_that_differ_.insert(unit.name);
+            if (other_meter) meters_that_differ_.insert(meter->name);
+            if (other_second) meters_that_differ_.insert(second->name);
             RunRecord& copy = joined_.altered.emplace_back(*record);
             copy.unit = unit;
             if (meter != nullptr) copy.meter = *meter;
@@ -86,9 +84,14 @@ public:
             record = &copy;
         }
         for (const auto& [places, count] : counted_once_)
-            joined_.notices.push_back(count_text(count, "run is", "runs are") + " both in " + places.first + " and in " + places.second +
-                                      "; counted once");
-        joined_.notices.insert(joined_.notices.end(), told_.begin(), told_.end());
+            joined_.notices.push_back(say_count(
+                count, phrases("comparison", "%n runs are both in %1 and in %2; counted once", "%n run is both in %1 and in %2; counted once"),
+                places.first, places.second));
+        for (const std::string& name : units_that_differ_)
+            joined_.notices.push_back(say(phrase("comparison", "the claims of %1 differ between the logbooks; those of the first one hold"), name));
+        for (const std::string& name : meters_that_differ_)
+            joined_.notices.push_back(
+                say(phrase("comparison", "what is stated of the meter %1 differs between the logbooks; the first one holds"), name));
     }
 
 private:
@@ -104,7 +107,7 @@ private:
     std::unordered_map<UnitId, const Unit*> units_;
     std::unordered_map<MeterId, const Meter*> meters_;
     std::map<std::pair<std::string, std::string>, long> counted_once_;
-    std::set<std::string> told_;
+    std::set<std::string> units_that_differ_, meters_that_differ_; ///< their names
 };
 
 } // namespace

@@ -27,7 +27,7 @@ struct Range {
     }
 };
 
-Quantity bracket(std::string key, std::string unit, const Range& range, std::string reason = {}) {
+Quantity bracket(std::string key, std::string unit, const Range& range, Message reason = {}) {
     Quantity result = known(std::move(key), std::move(unit), (range.low + range.high) / 2, std::nullopt, Kind::bracket, std::move(reason));
     result.lower = range.low;
     result.upper = range.high;
@@ -35,16 +35,17 @@ Quantity bracket(std::string key, std::string unit, const Range& range, std::str
 }
 
 Quantity middle_of(std::string key, std::string unit, const Spread& spread) {
-    Quantity result = known(std::move(key), std::move(unit), spread.middle, std::nullopt, Kind::projected, "middle 95 % of what remains possible");
+    Quantity result = known(std::move(key), std::move(unit), spread.middle, std::nullopt, Kind::projected,
+                            say(phrase("forecast", "middle 95 % of what remains possible")));
     result.lower = spread.lower;
     result.upper = spread.upper;
     return result;
 }
 
-/// "26 %", "26 to 31 %" of a fraction; "12 W", "12 to 40 W".
-std::string span_text(const Range& range, int decimals, const std::string& unit) {
-    const std::string low = fixed_text(range.low, decimals), high = fixed_text(range.high, decimals);
-    return (low == high ? low : low + " to " + high) + " " + unit;
+/// "26", "26 to 31".
+Message say_span(const Range& range) {
+    if (fixed_text(range.low, 0) == fixed_text(range.high, 0)) return say_number(range.low, 0);
+    return say(phrase("forecast", "%1 to %2"), say_number(range.low, 0), say_number(range.high, 0));
 }
 
 Range range_of(const Quantity& quantity, double factor = 1) { return {factor * quantity.lower.value_or(0), factor * quantity.upper.value_or(0)}; }
@@ -115,8 +116,8 @@ private:
         const double error_pt = bound.least_error_pt.value.value_or(0);
         if (!fraction) {
             account.ruled_out = true;
-            account.evidence = energy_text(wh) + " for " + fixed_text(100 * used, 0) + " points would be a battery of over " +
-                               fixed_text(100 * softly_up_to * options_.most_of_label, 0) + " % of its label";
+            account.evidence = say(phrase("forecast", "%1 for %2 points would be a battery of over %3 % of its label"), say_energy(wh),
+                                   say_number(100 * used, 0), say_number(100 * softly_up_to * options_.most_of_label, 0));
         } else if (error_pt > share_tolerance_pt(step_pt)) {
             account.ruled_out = true;
             account.evidence = bound.sentence;
@@ -126,20 +127,22 @@ private:
             account.no_load_draw_w = not_known("no_load_draw_w", "W", account.evidence);
             account.to_come_wh = not_known("to_come_wh", "Wh", account.evidence);
             account.hours_left = not_known("hours_left", "h", account.evidence);
-            account.sentence = "Not possible: " + account.evidence + ".";
+            account.sentence = say(phrase("forecast", "Not possible: %1."), account.evidence);
             return;
         }
-        const std::string words = "if the gauge is right, at this load";
+        const Message words = say(phrase("forecast", "if the gauge is right, at this load"));
         account.usable_fraction = bracket("usable_fraction", "1", *fraction, words);
         account.no_load_draw_w = bracket("no_load_draw_w", "W", *draw, words);
         account.to_come_wh = bracket("to_come_wh", "Wh", *to_come, words);
         account.hours_left = bracket("hours_left", "h", *left, words);
-        account.sentence = "Only " + energy_text(wh) + " came out for the " + fixed_text(100 * used, 0) + " points shown. ";
-        if (wh / used / rated_wh > 1 - right_within_pt / 100)
-            account.sentence = energy_text(wh) + " for " + fixed_text(100 * used, 0) + " points is about what the label promises. ";
-        account.sentence += draw->high < 0.5 ? "Nothing is left that the unit could take for itself."
-                                             : "The unit would take " + span_text(*draw, 0, "W") + " for itself while your load takes " +
-                                                   fixed_text(load_w_, 0) + " W.";
+        const bool as_promised = wh / used / rated_wh > 1 - right_within_pt / 100;
+        const Message came = say(as_promised ? phrase("forecast", "%1 for %2 points is about what the label promises.")
+                                             : phrase("forecast", "Only %1 came out for the %2 points shown."),
+                                 say_energy(wh), say_number(100 * used, 0));
+        const Message takes = draw->high < 0.5 ? say(phrase("forecast", "Nothing is left that the unit could take for itself."))
+                                               : say(phrase("forecast", "The unit would take %1 W for itself while your load takes %2 W."),
+                                                     say_span(*draw), say_number(load_w_, 0));
+        account.sentence = came + " " + takes;
     }
 
     void tell_wrong(GaugeAccount& account) {
@@ -164,58 +167,75 @@ private:
         const auto error = spread_of(std::move(error_values), coverage), fraction = spread_of(std::move(fractions), coverage),
                    come = spread_of(std::move(to_come), coverage);
         const auto hours = spread_by(hours_of(setup_, lefts), coverage, [&](std::size_t i) { return weights[i]; });
-        account.no_load_draw_w = not_known("no_load_draw_w", "W", "a gauge that is wrong tells nothing of it");
+        account.no_load_draw_w = not_known("no_load_draw_w", "W", say(phrase("forecast", "a gauge that is wrong tells nothing of it")));
         if (!error || !fraction || !come || !hours || wrong < least_wrong_share * all) {
             account.ruled_out = true;
-            account.evidence = "label, energy and the readings so far leave less than 2 % for it";
+            account.evidence = say(phrase("forecast", "label, energy and the readings so far leave less than 2 % for it"));
             for (auto [quantity, key, unit] : {std::tuple{&account.usable_fraction, "usable_fraction", "1"},
                                                {&account.gauge_error_pt, "gauge_error_pt", "pt"},
                                                {&account.to_come_wh, "to_come_wh", "Wh"},
                                                {&account.hours_left, "hours_left", "h"}})
                 *quantity = not_known(key, unit, account.evidence);
-            account.sentence = "Hardly possible: " + account.evidence + ".";
+            account.sentence = say(phrase("forecast", "Hardly possible: %1."), account.evidence);
             return;
         }
         account.usable_fraction = middle_of("usable_fraction", "1", *fraction);
         account.gauge_error_pt = middle_of("gauge_error_pt", "pt", *error);
         account.to_come_wh = middle_of("to_come_wh", "Wh", *come);
         account.hours_left = middle_of("hours_left", "h", *hours);
-        const std::string come_text = span_text({come->lower, come->upper}, 0, "Wh");
+        const Message to_come_wh = say_span({come->lower, come->upper});
         if (error->upper < 0)
-            account.sentence = "Most of it would still be inside: " + come_text + " to come. The gauge would have run ahead by " +
-                               span_text({-error->upper, -error->lower}, 0, "points") + " and must slow down.";
+            account.sentence =
+                say(phrase("forecast", "Most of it would still be inside: %1 Wh to come. The gauge would have run ahead by %2 points and "
+                                       "must slow down."),
+                    to_come_wh, say_span({-error->upper, -error->lower}));
         else if (error->lower > 0)
-            account.sentence = "Less would be inside than it shows: " + come_text + " to come. The gauge would lag by " +
-                               span_text({error->lower, error->upper}, 0, "points") + " and must hurry.";
+            account.sentence =
+                say(phrase("forecast", "Less would be inside than it shows: %1 Wh to come. The gauge would lag by %2 points and must hurry."),
+                    to_come_wh, say_span({error->lower, error->upper}));
         else
-            account.sentence = come_text + " would be to come. The gauge may show up to " + fixed_text(error->upper, 0) + " points too much or " +
-                               fixed_text(-error->lower, 0) + " points too little.";
+            account.sentence = say(phrase("forecast", "%1 Wh would be to come. The gauge may show up to %2 points too much or %3 points too little."),
+                                   to_come_wh, say_number(error->upper, 0), say_number(-error->lower, 0));
     }
 
-    [[nodiscard]] std::string when(double hours) const {
-        if (record_.run.end != RunEnd::still_running) return fixed_text(hours, hours < 10 ? 1 : 0) + " h further on at this load";
+    /// A moment of a running drain by the clock.
+    [[nodiscard]] Message clock_at(double hours) const {
         const auto at_ms = outlook_.base_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour));
-        const std::string day = hours >= 20 ? day_text(at_ms, record_.run.time_zone) + " " : "";
-        return day + clock_text(at_ms, record_.run.time_zone);
+        const Message clock = clock_text(at_ms, record_.run.time_zone);
+        return hours >= 20 ? say_joined({say_day(at_ms, record_.run.time_zone), clock}, " ") : clock;
+    }
+
+    /// What is told of moments: by the clock of a running drain, of a stopped one in hours yet to run.
+    [[nodiscard]] Message at_moments(const Phrase& by_clock, const Phrase& in_hours, const std::vector<double>& hours) const {
+        const bool running = record_.run.end == RunEnd::still_running;
+        std::vector<Message> moments;
+        for (const double h : hours) moments.push_back(running ? clock_at(h) : say_number(h, h < 10 ? 1 : 0));
+        return say(running ? by_clock : in_hours, std::move(moments));
     }
 
     void tell_what_decides(TwoAccounts& accounts) {
         const Range right = range_of(accounts.right.hours_left), wrong = range_of(accounts.wrong.hours_left);
-        double look_h = 0;
+        double look_h = right.high;
         if (wrong.low > right.high) {
-            look_h = right.high;
-            accounts.decides = "Look at " + when(look_h) + ". Gauge right: the output is off. Gauge wrong: it is still on.";
+            accounts.decides = at_moments(
+                phrase("forecast", "Look at %1. Gauge right: the output is off. Gauge wrong: it is still on."),
+                phrase("forecast", "Look at %1 h further on at this load. Gauge right: the output is off. Gauge wrong: it is still on."), {look_h});
         } else if (wrong.high < right.low) {
             look_h = wrong.high;
-            accounts.decides = "Look at " + when(look_h) + ". Gauge right: the output is still on. Gauge wrong: it is off.";
+            accounts.decides = at_moments(
+                phrase("forecast", "Look at %1. Gauge right: the output is still on. Gauge wrong: it is off."),
+                phrase("forecast", "Look at %1 h further on at this load. Gauge right: the output is still on. Gauge wrong: it is off."), {look_h});
+        } else if (wrong.low < right.low) {
+            look_h = right.low;
+            accounts.decides = at_moments(
+                phrase("forecast", "Off before %1: the gauge shows too much. Still on at %2: it shows too little."),
+                phrase("forecast", "Off before %1 h further on at this load: the gauge shows too much. Still on at %2 h further on at this load: it "
+                                   "shows too little."),
+                {right.low, right.high});
         } else {
-            look_h = right.high;
-            accounts.decides = "Look at " + when(right.high) + ". Still on then: the gauge shows too little.";
-            if (wrong.low < right.low) {
-                look_h = right.low;
-                accounts.decides =
-                    "Off before " + when(right.low) + ": the gauge shows too much. Still on at " + when(right.high) + ": it shows too little.";
-            }
+            accounts.decides =
+                at_moments(phrase("forecast", "Look at %1. Still on then: the gauge shows too little."),
+                           phrase("forecast", "Look at %1 h further on at this load. Still on then: the gauge shows too little."), {look_h});
         }
         if (record_.run.end == RunEnd::still_running)
             accounts.decide_from_ms = outlook_.base_ms + static_cast<UtcMs>(std::llround(look_h * ms_per_hour));
@@ -229,8 +249,9 @@ private:
         const double high_pt = 100 * draw.high / *outlook_.trend.most_wh;
         const double step_pt = record_.unit.gauge_step_percent;
         if (low_pt < std::max(least_idle_gap_pt, step_pt)) return;
-        accounts.idle_hour = "Or take the load off for an hour and leave the output on. Gauge right: it falls by " +
-                             span_text({low_pt, high_pt}, 0, "points") + ". Gauge wrong: it hardly moves.";
+        accounts.idle_hour = say(phrase("forecast", "Or take the load off for an hour and leave the output on. Gauge right: it falls by %1 points. "
+                                                    "Gauge wrong: it hardly moves."),
+                                 say_span({low_pt, high_pt}));
     }
 
     const RunRecord& record_;
@@ -241,18 +262,32 @@ private:
     double load_w_;
 };
 
-std::string why_not(const RunRecord& record, const EnergyAnalysis& energy) {
-    if (record.run.kind != RunKind::drain) return "a " + std::string(run_kind_text(record.run.kind)) + " run does not test the gauge against energy";
+/// Why the kind of run is not told twice; empty for a drain.
+Message no_drain_to_account_for(RunKind kind) {
+    switch (kind) {
+    case RunKind::drain: break;
+    case RunKind::no_load_drain: return say(phrase("forecast", "a no-load drain run does not test the gauge against energy"));
+    case RunKind::charge: return say(phrase("forecast", "a charge run does not test the gauge against energy"));
+    case RunKind::sustained_output: return say(phrase("forecast", "a sustained output run does not test the gauge against energy"));
+    case RunKind::peak_output: return say(phrase("forecast", "a peak output run does not test the gauge against energy"));
+    case RunKind::standby: return say(phrase("forecast", "a standby run does not test the gauge against energy"));
+    }
+    return {};
+}
+
+Message why_not(const RunRecord& record, const EnergyAnalysis& energy) {
+    if (Message reason = no_drain_to_account_for(record.run.kind); !reason.empty()) return reason;
     if (record.run.end != RunEnd::still_running && record.run.end != RunEnd::stopped_by_tester)
-        return "the run ended by cut-off: its shares of energy and time tell more";
-    if (!record.unit.rated_energy_wh) return "the rated energy of the unit is not stated";
-    if (!energy.track.usable()) return "fewer than two register readings";
+        return say(phrase("forecast", "the run ended by cut-off: its shares of energy and time tell more"));
+    if (!record.unit.rated_energy_wh) return say(phrase("forecast", "the rated energy of the unit is not stated"));
+    if (!energy.track.usable()) return say(phrase("forecast", "fewer than two register readings"));
     if (energy.track.missing_inside) return energy.track.missing_reason;
-    if (energy.points.size() < 2) return "the gauge and the register have not been read together twice yet";
+    if (energy.points.size() < 2) return say(phrase("forecast", "the gauge and the register have not been read together twice yet"));
     const double fall_pt = energy.points.front().gauge_percent - energy.points.back().gauge_percent;
     if (fall_pt < least_account_steps * record.unit.gauge_step_percent)
-        return "the gauge has not fallen by " + exact_text(least_account_steps * record.unit.gauge_step_percent) + " points yet";
-    if (energy.track.total_wh() <= 0) return "nothing has been delivered yet";
+        return say(phrase("forecast", "the gauge has not fallen by %1 points yet"),
+                   say_digits(exact_text(least_account_steps * record.unit.gauge_step_percent)));
+    if (energy.track.total_wh() <= 0) return say(phrase("forecast", "nothing has been delivered yet"));
     return {};
 }
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "measure/options.h"
 #include "model/run_record.h"
 #include "unit/between_runs.h"
 
-#include <string>
 #include <vector>
 
 namespace ullage {
@@ -19,6 +19,6 @@ namespace ullage {
 ///  - an end later than a steady load allows for what the register took, by more than three standard uncertainties and by how late it may have been
 ///    noticed (steady_load_end); or earlier than it needs.
 /// Source: the program's own; three standard uncertainties are common practice, no source.
-[[nodiscard]] std::vector<std::string> end_doubts(const RunRecord& ended, const UnitFit& unit_fit, const MeasureOptions& options = {});
+[[nodiscard]] std::vector<Message> end_doubts(const RunRecord& ended, const UnitFit& unit_fit, const MeasureOptions& options = {});
 
 } // namespace ullage

@@ -38,20 +38,44 @@ void note_last_readings(const RunRecord& record, RunForecast& forecast) {
     }
 }
 
+/// Why the kind of run has nothing to forecast; empty where it has.
+Message no_cut_off_of(RunKind kind) {
+    switch (kind) {
+    case RunKind::drain:
+    case RunKind::no_load_drain: break;
+    case RunKind::charge: return say(phrase("forecast", "only a drain or a no-load drain has a cut-off to forecast; this is a charge run"));
+    case RunKind::sustained_output:
+        return say(phrase("forecast", "only a drain or a no-load drain has a cut-off to forecast; this is a sustained output run"));
+    case RunKind::peak_output: return say(phrase("forecast", "only a drain or a no-load drain has a cut-off to forecast; this is a peak output run"));
+    case RunKind::standby: return say(phrase("forecast", "only a drain or a no-load drain has a cut-off to forecast; this is a standby run"));
+    }
+    return {};
+}
+
+/// How the run has ended; empty while it is running.
+Message ended_how(RunEnd end) {
+    switch (end) {
+    case RunEnd::still_running: break;
+    case RunEnd::cut_off_seen: return say(phrase("forecast", "the run has ended: cut-off seen"));
+    case RunEnd::found_off: return say(phrase("forecast", "the run has ended: found off"));
+    case RunEnd::stopped_by_tester: return say(phrase("forecast", "the run has ended: stopped by tester"));
+    }
+    return {};
+}
+
 /// Why there is nothing to forecast; empty where there is.
-std::string refusal(const RunRecord& record, const RunForecast& forecast) {
-    if (record.run.kind != RunKind::drain && record.run.kind != RunKind::no_load_drain)
-        return "only a drain or a no-load drain has a cut-off to forecast; this is a " + std::string(run_kind_text(record.run.kind)) + " run";
-    if (record.run.end != RunEnd::still_running) return "the run has ended: " + std::string(run_end_text(record.run.end));
-    if (!forecast.last_reading_ms) return "there are no readings yet";
+Message refusal(const RunRecord& record, const RunForecast& forecast) {
+    if (Message reason = no_cut_off_of(record.run.kind); !reason.empty()) return reason;
+    if (Message ended = ended_how(record.run.end); !ended.empty()) return ended;
+    if (!forecast.last_reading_ms) return say(phrase("forecast", "there are no readings yet"));
     bool on = true;
     for (const Reading& reading : record.readings) {
         if (reading.withdrawn) continue;
-        if (reading.values.mark == MarkKind::cut_off) return "the cut-off was seen; end the run";
+        if (reading.values.mark == MarkKind::cut_off) return say(phrase("forecast", "the cut-off was seen; end the run"));
         if (reading.values.mark == MarkKind::output_tripped) on = false;
         if (reading.values.mark == MarkKind::output_reset) on = true;
     }
-    return on ? "" : "the output tripped and has not been switched on again; mark when it is";
+    return on ? Message() : say(phrase("forecast", "the output tripped and has not been switched on again; mark when it is"));
 }
 
 UtcMs later(UtcMs from_ms, double hours) { return from_ms + static_cast<UtcMs>(std::llround(hours * ms_per_hour)); }
@@ -67,20 +91,20 @@ void fill(const RunRecord& record, const EnergyAnalysis& energy, const UnitFit& 
     if (cut_off.hours)
         forecast.cut_off = {later(base_ms, cut_off.hours->lower), later(base_ms, cut_off.hours->middle), later(base_ms, cut_off.hours->upper)};
     if (const Result<GaugeSpeed> speed = gauge_speed(record, energy, trend.points, loads, has_register)) forecast.gauge_speed = speed.value();
-    else forecast.gauge_reason = speed.error().sentence();
+    else forecast.gauge_reason = speed.error().what;
     if (!forecast.gauge_speed) return;
     const double next_percent = forecast.gauge_speed->shown_percent - forecast.gauge_speed->step_pt;
     if (next_percent < -1e-9) {
-        forecast.gauge_reason = "the gauge has no lower value to show";
+        forecast.gauge_reason = say(phrase("forecast", "the gauge has no lower value to show"));
         return;
     }
     forecast.next_step = gauge_drop_time(forecast, forecast.gauge_speed->step_pt);
     if (forecast.next_step) forecast.next_step_percent = next_percent;
-    else forecast.gauge_reason = "the gauge falls so slowly that its next step may be more than a year away";
+    else forecast.gauge_reason = say(phrase("forecast", "the gauge falls so slowly that its next step may be more than a year away"));
 }
 
 /// What was expected before the last reading, where that reading threw it over.
-std::string overthrown_by_last_reading(const RunRecord& record, const UnitFit& unit_fit, const RunForecast& forecast, const MeasureOptions& options) {
+Message overthrown_by_last_reading(const RunRecord& record, const UnitFit& unit_fit, const RunForecast& forecast, const MeasureOptions& options) {
     if (!forecast.cut_off || record.readings.size() > most_hand_readings || record.trace || record.gauge_log) return {};
     const Reading *last = nullptr, *before = nullptr;
     for (const Reading& reading : record.readings)
@@ -97,9 +121,8 @@ std::string overthrown_by_last_reading(const RunRecord& record, const UnitFit& u
     if (!earlier.cut_off) return {};
     const ExpectedTime now = *forecast.cut_off, then = *earlier.cut_off;
     if (now.estimate_ms >= then.lower_ms && now.estimate_ms <= then.upper_ms) return {};
-    return "The reading at " + clock_text(last->values.time_ms, record.run.time_zone) +
-           " threw the forecast over: before it the cut-off was expected " + expected_clock_text(then, last->values.time_ms, record.run.time_zone) +
-           ".";
+    return say(phrase("forecast", "The reading at %1 threw the forecast over: before it the cut-off was expected %2."),
+               clock_text(last->values.time_ms, record.run.time_zone), say_expected_clock(then, last->values.time_ms, record.run.time_zone));
 }
 
 } // namespace
@@ -114,8 +137,8 @@ RunForecast forecast_run(const RunRecord& record, const EnergyAnalysis& energy, 
     RunForecast forecast;
     forecast.as_of_ms = now_ms;
     note_last_readings(record, forecast);
-    if (std::string reason = refusal(record, forecast); !reason.empty()) {
-        forecast.cut_off_reason = forecast.gauge_reason = std::move(reason);
+    if (const Message reason = refusal(record, forecast); !reason.empty()) {
+        forecast.cut_off_reason = forecast.gauge_reason = reason;
         return forecast;
     }
     if (energy.gauge_log && energy.gauge_log->used)

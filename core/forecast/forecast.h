@@ -27,7 +27,7 @@ enum class ForecastBasis {
 };
 
 /// "the unit's label alone", "this run's gauge", "earlier drains of the unit", "earlier drains of the unit, with which this run's gauge agrees",
-/// "earlier drains of the unit and this run's gauge, which disagree".
+/// "earlier drains of the unit and this run's gauge, which disagree": as files for machines have it.
 [[nodiscard]] std::string_view forecast_basis_text(ForecastBasis basis);
 
 /// Which of the two accounts of a drain (accounts.h) the range of the cut-off rests on.
@@ -36,8 +36,10 @@ enum class ForecastAccount {
     right,     ///< less than 2 % of the posterior is left for a gauge that is wrong by over 3 points at its last reading
     wrong,     ///< less than 2 % is left for one that is right within these
 };
-/// "whichever is right", "if the gauge is right", "if the gauge is wrong".
+/// "whichever is right", "if the gauge is right", "if the gauge is wrong": as files for machines have it.
 [[nodiscard]] std::string_view forecast_account_text(ForecastAccount account);
+/// The same for people.
+[[nodiscard]] Message say_forecast_account(ForecastAccount account);
 
 /// How the gauge falls at present. Speeds are positive where it falls.
 struct GaugeSpeed {
@@ -114,8 +116,12 @@ struct RunForecast {
 
 /// "05:10 to 06:40"; "23:50 to Tue 02:10" and "Tue 01:10 to 02:10" past midnight; "16 May 05:10 to 17 May 06:40" where the later of the two is a
 /// day or more from `as_of_ms`. Local time of `zone`.
+[[nodiscard]] Message say_expected_clock(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone);
+/// The same in the language in use.
 [[nodiscard]] std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone);
 /// "in 3.1 to 4.6 h", "within 1.2 h" where the lower end has passed, "overdue by 35 min" where both have; minutes below 1 h.
+[[nodiscard]] Message say_expected_hours(const ExpectedTime& time, UtcMs as_of_ms);
+/// The same in the language in use.
 [[nodiscard]] std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms);
 
 } // namespace ullage

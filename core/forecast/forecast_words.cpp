@@ -28,34 +28,45 @@ std::string_view forecast_account_text(ForecastAccount account) {
     return "whichever is right";
 }
 
-std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone) {
-    const std::string lower_day = day_text(time.lower_ms, zone), upper_day = day_text(time.upper_ms, zone);
-    std::string lower = clock_text(time.lower_ms, zone), upper = clock_text(time.upper_ms, zone);
-    if (std::abs(hours_between(as_of_ms, time.upper_ms)) >= 24) {
-        lower = lower_day + ' ' + lower;
-        if (upper_day != lower_day) upper = upper_day + ' ' + upper;
-    } else {
-        const std::string today = day_text(as_of_ms, zone);
-        if (lower_day != today) lower = weekday_text(time.lower_ms, zone) + ' ' + lower;
-        if (upper_day != lower_day) upper = weekday_text(time.upper_ms, zone) + ' ' + upper;
+Message say_forecast_account(ForecastAccount account) {
+    switch (account) {
+    case ForecastAccount::right: return say(phrase("forecast", "if the gauge is right"));
+    case ForecastAccount::wrong: return say(phrase("forecast", "if the gauge is wrong"));
+    case ForecastAccount::whichever: break;
     }
-    return lower + " to " + upper;
+    return say(phrase("forecast", "whichever is right"));
 }
 
-std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms) {
+Message say_expected_clock(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone) {
+    const Message lower_day = say_day(time.lower_ms, zone), upper_day = say_day(time.upper_ms, zone);
+    const bool far = std::abs(hours_between(as_of_ms, time.upper_ms)) >= 24;
+    const auto with_day = [&](UtcMs moment_ms) {
+        return say_joined({far ? say_day(moment_ms, zone) : say_weekday(moment_ms, zone), clock_text(moment_ms, zone)}, " ");
+    };
+    const bool other_day = far || !(lower_day == say_day(as_of_ms, zone));
+    const Message lower = other_day ? with_day(time.lower_ms) : Message(clock_text(time.lower_ms, zone));
+    const Message upper = upper_day == lower_day ? Message(clock_text(time.upper_ms, zone)) : with_day(time.upper_ms);
+    return say(phrase("forecast", "%1 to %2"), lower, upper);
+}
+
+std::string expected_clock_text(const ExpectedTime& time, UtcMs as_of_ms, std::string_view zone) { return say_expected_clock(time, as_of_ms, zone); }
+
+Message say_expected_hours(const ExpectedTime& time, UtcMs as_of_ms) {
     const double lower_h = hours_between(as_of_ms, time.lower_ms), upper_h = hours_between(as_of_ms, time.upper_ms);
     if (upper_h < 0)
-        return "overdue by " + (upper_h > -1 ? fixed_text(-upper_h * 60, 0) + " min" : fixed_text(-upper_h, upper_h > -10 ? 1 : 0) + " h");
+        return upper_h > -1 ? say(phrase("forecast", "overdue by %1 min"), say_number(-upper_h * 60, 0))
+                            : say(phrase("forecast", "overdue by %1 h"), say_number(-upper_h, upper_h > -10 ? 1 : 0));
     const bool in_minutes = upper_h < 1;
     const bool narrow = fixed_text(lower_h, 0) == fixed_text(upper_h, 0);
     const auto number = [in_minutes, narrow](double hours) {
-        if (in_minutes) return fixed_text(hours * 60, 0);
+        if (in_minutes) return say_number(hours * 60, 0);
         // Whole hours from ten on, unless the range would shrink to one moment.
-        return fixed_text(hours, hours < 10 || narrow ? 1 : 0);
+        return say_number(hours, hours < 10 || narrow ? 1 : 0);
     };
-    const std::string unit = in_minutes ? " min" : " h";
-    if (lower_h <= 0) return "within " + number(upper_h) + unit;
-    return "in " + number(lower_h) + " to " + number(upper_h) + unit;
+    if (lower_h <= 0) return say(in_minutes ? phrase("forecast", "within %1 min") : phrase("forecast", "within %1 h"), number(upper_h));
+    return say(in_minutes ? phrase("forecast", "in %1 to %2 min") : phrase("forecast", "in %1 to %2 h"), number(lower_h), number(upper_h));
 }
+
+std::string expected_hours_text(const ExpectedTime& time, UtcMs as_of_ms) { return say_expected_hours(time, as_of_ms); }
 
 } // namespace ullage

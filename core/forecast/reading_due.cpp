@@ -18,36 +18,38 @@ bool sensible(const std::optional<double>& value, bool zero_too) {
 
 UtcMs minutes(double count) { return static_cast<UtcMs>(std::llround(count * 60'000)); }
 
-std::string min_text(double count) { return exact_text(std::round(count * 10) / 10) + " min"; }
+Message say_minutes(double count) { return say_digits(exact_text(std::round(count * 10) / 10)); }
 
 ReadingDue by_gauge(const RunForecast& forecast, double drop_pt) {
+    const Message drop = say_digits(exact_text(drop_pt));
     if (const auto time = gauge_drop_time(forecast, drop_pt))
-        return {time->estimate_ms, DueBecause::gauge_drop, "the gauge should have fallen by " + exact_text(drop_pt) + " points"};
+        return {time->estimate_ms, DueBecause::gauge_drop, say(phrase("forecast", "the gauge should have fallen by %1 points"), drop)};
     if (!forecast.gauge_speed) return {{}, DueBecause::nothing, forecast.gauge_reason};
     if (drop_pt <= forecast.gauge_speed->shown_percent)
-        return {{}, DueBecause::nothing, "the gauge falls so slowly that " + exact_text(drop_pt) + " points less may be more than a year away"};
-    return {{}, DueBecause::nothing, "the gauge cannot fall by another " + exact_text(drop_pt) + " points"};
+        return {{}, DueBecause::nothing, say(phrase("forecast", "the gauge falls so slowly that %1 points less may be more than a year away"), drop)};
+    return {{}, DueBecause::nothing, say(phrase("forecast", "the gauge cannot fall by another %1 points"), drop)};
 }
 
 ReadingDue by_cut_off(const RunForecast& forecast, double before_min) {
     if (!forecast.cut_off) return {{}, DueBecause::nothing, forecast.cut_off_reason};
     const UtcMs due_ms = forecast.cut_off->lower_ms - minutes(before_min);
-    if (due_ms <= *forecast.last_reading_ms) return {{}, DueBecause::nothing, "the reading before the forecast cut-off has been taken"};
-    return {due_ms, DueBecause::cut_off, min_text(before_min) + " before the earliest cut-off forecast"};
+    if (due_ms <= *forecast.last_reading_ms)
+        return {{}, DueBecause::nothing, say(phrase("forecast", "the reading before the forecast cut-off has been taken"))};
+    return {due_ms, DueBecause::cut_off, say(phrase("forecast", "%1 min before the earliest cut-off forecast"), say_minutes(before_min))};
 }
 
 } // namespace
 
 ReadingDue next_reading_due(const RunRecord& record, const RunForecast& forecast, const ReadingRule& rule) {
-    if (record.run.end != RunEnd::still_running) return {{}, DueBecause::nothing, "the run has ended"};
-    if (!forecast.last_reading_ms) return {{}, DueBecause::nothing, "there are no readings yet"};
+    if (record.run.end != RunEnd::still_running) return {{}, DueBecause::nothing, say(phrase("forecast", "the run has ended"))};
+    if (!forecast.last_reading_ms) return {{}, DueBecause::nothing, say(phrase("forecast", "there are no readings yet"))};
     std::vector<ReadingDue> parts;
     if (sensible(rule.every_min, false))
-        parts.push_back(
-            {*forecast.last_reading_ms + minutes(*rule.every_min), DueBecause::interval, min_text(*rule.every_min) + " after the last reading"});
+        parts.push_back({*forecast.last_reading_ms + minutes(*rule.every_min), DueBecause::interval,
+                         say(phrase("forecast", "%1 min after the last reading"), say_minutes(*rule.every_min))});
     if (sensible(rule.gauge_drop_pt, false)) parts.push_back(by_gauge(forecast, *rule.gauge_drop_pt));
     if (sensible(rule.before_cut_off_min, true)) parts.push_back(by_cut_off(forecast, *rule.before_cut_off_min));
-    if (parts.empty()) return {{}, DueBecause::nothing, "no reminder is set"};
+    if (parts.empty()) return {{}, DueBecause::nothing, say(phrase("forecast", "no reminder is set"))};
     ReadingDue first = parts.front();
     for (const ReadingDue& part : parts)
         if (part.due_ms && (!first.due_ms || *part.due_ms < *first.due_ms)) first = part;

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pv/module_voltage.h"
 
+#include "base/message.h"
 #include "base/number.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -24,9 +23,10 @@ constexpr FactorRow factors[] = {{20, 1.02},  {15, 1.04},  {10, 1.06},  {5, 1.08
 constexpr double usual_noct_c = 45;
 constexpr PvCoefficient steep_vmp{-0.40, PvPerDegree::percent};
 
-std::string degrees(double value) { return signed_text(value, std::floor(value) == value ? 0 : 1); }
-
-std::string plain_degrees(double value) { return value < 0 ? degrees(value) : fixed_text(value, std::floor(value) == value ? 0 : 1); }
+Message say_plain_degrees(double value) {
+    const int decimals = std::floor(value) == value ? 0 : 1;
+    return value < 0 ? say_signed(value, decimals) : say_number(value, decimals);
+}
 
 } // namespace
 
@@ -50,25 +50,29 @@ double dc_power_w(double standard_w, double power_percent_per_c, double irradian
 }
 
 ColdVoltage cold_voltage(const PvSheet& sheet) {
-    if (!sheet.voc_v) return {{}, "the open-circuit voltage of the module is not stated"};
-    if (!sheet.coldest_c) return {{}, "the coldest ambient temperature is not stated"};
+    if (!sheet.voc_v) return {{}, say(phrase("pv", "the open-circuit voltage of the module is not stated"))};
+    if (!sheet.coldest_c) return {{}, say(phrase("pv", "the coldest ambient temperature is not stated"))};
     if (sheet.voc_coefficient)
         return {at_cell_temperature(*sheet.voc_v, *sheet.voc_coefficient, *sheet.coldest_c),
-                "by the maker's coefficient of " + coefficient_text(*sheet.voc_coefficient)};
+                say(phrase("pv", "by the maker's coefficient of %1"), say_digits(coefficient_text(*sheet.voc_coefficient)))};
     if (!sheet.crystalline_silicon)
-        return {{}, "the maker's coefficient of Voc is not stated, and the table of factors is for crystalline silicon only"};
+        return {{}, say(phrase("pv", "the maker's coefficient of Voc is not stated, and the table of factors is for crystalline silicon only"))};
     const std::optional<double> factor = cold_voltage_factor(*sheet.coldest_c);
-    if (!factor) return {{}, "the table of factors ends at −40 °C; the maker's coefficient of Voc is needed"};
-    return {*sheet.voc_v * *factor, fmt::format("by the factor {:.2f} of NEC Table 690.7(A), as no coefficient is stated", *factor), true};
+    if (!factor) return {{}, say(phrase("pv", "the table of factors ends at −40 °C; the maker's coefficient of Voc is needed"))};
+    return {*sheet.voc_v * *factor, say(phrase("pv", "by the factor %1 of NEC Table 690.7(A), as no coefficient is stated"), say_number(*factor, 2)),
+            true};
 }
 
 HotCell hottest_cell(const PvSheet& sheet) {
-    if (sheet.hottest_cell_c) return {sheet.hottest_cell_c, fmt::format("a cell at {} °C, as stated", plain_degrees(*sheet.hottest_cell_c))};
-    if (!sheet.hottest_c) return {{}, "neither the hottest ambient nor the hottest cell temperature is stated"};
+    if (sheet.hottest_cell_c)
+        return {sheet.hottest_cell_c, say(phrase("pv", "a cell at %1 °C, as stated"), say_plain_degrees(*sheet.hottest_cell_c))};
+    if (!sheet.hottest_c) return {{}, say(phrase("pv", "neither the hottest ambient nor the hottest cell temperature is stated"))};
     const double noct_c = sheet.noct_c.value_or(usual_noct_c), irradiance = sheet.irradiance_w_m2.value_or(pv_standard_w_m2);
     const double cell_c = cell_temperature_c(*sheet.hottest_c, noct_c, irradiance);
-    return {cell_c, fmt::format("a cell at {} °C: {} °C ambient, NOCT {} °C{}, {} W/m²", plain_degrees(std::round(cell_c * 10) / 10),
-                                plain_degrees(*sheet.hottest_c), plain_degrees(noct_c), sheet.noct_c ? "" : " (assumed)", fixed_text(irradiance, 0))};
+    return {cell_c, say(sheet.noct_c ? phrase("pv", "a cell at %1 °C: %2 °C ambient, NOCT %3 °C, %4 W/m²")
+                                     : phrase("pv", "a cell at %1 °C: %2 °C ambient, NOCT %3 °C (assumed), %4 W/m²"),
+                        say_plain_degrees(std::round(cell_c * 10) / 10), say_plain_degrees(*sheet.hottest_c), say_plain_degrees(noct_c),
+                        say_number(irradiance, 0))};
 }
 
 HotCoefficient vmp_coefficient(const PvSheet& sheet) {

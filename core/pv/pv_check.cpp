@@ -5,8 +5,6 @@
 #include "pv/inside/pv_words.h"
 #include "pv/module_voltage.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -27,14 +25,14 @@ constexpr double rounding = 1e-9;
 int whole_below(double ratio) { return static_cast<int>(std::clamp(std::floor(ratio + rounding), 0.0, 1e6)); }
 int whole_above(double ratio) { return static_cast<int>(std::clamp(std::ceil(ratio - rounding), 1.0, 1e6)); }
 
-PvMissing of_module(const char* what) { return {what, "the module"}; }
-PvMissing of_place(const char* what) { return {what, "the place"}; }
-PvMissing of_input(const char* what) { return {what, "the PV input"}; }
+PvMissing of_module(const Phrase& what) { return {say(what), say(phrase("pv", "the module"))}; }
+PvMissing of_place(const Phrase& what) { return {say(what), say(phrase("pv", "the place"))}; }
+PvMissing of_input(const Phrase& what) { return {say(what), say(phrase("pv", "the PV input"))}; }
 
-PvComparison comparison(const char* key, const char* title, const char* unit, std::optional<double> value, std::optional<double> limit) {
+PvComparison comparison(const char* key, const Phrase& title, const char* unit, std::optional<double> value, std::optional<double> limit) {
     PvComparison made;
     made.key = key;
-    made.title = title;
+    made.title = say(title);
     made.unit = unit;
     made.value = value;
     made.limit = limit;
@@ -58,30 +56,51 @@ void judge_voltage(PvComparison& made, double side, double tolerance_percent) {
     else made.outcome = side * (*made.limit - *made.worst) >= -slack ? Outcome::good : Outcome::too_close;
 }
 
-std::string tolerance_words(const PvComparison& made, const char* word, double tolerance_percent) {
-    if (tolerance_percent == 0) return {};
-    return fmt::format("; {} {} with the tolerance of {} %", word, volts_text(*made.worst), exact_text(tolerance_percent));
+/// What a voltage rests on, and where the tolerance takes it: `up_to` where there is one.
+Message with_tolerance(const Message& rests_on, const PvComparison& made, const Phrase& up_to, double tolerance_percent) {
+    if (tolerance_percent == 0) return rests_on;
+    return say_joined({rests_on, say(up_to, say_volts(*made.worst), say_digits(exact_text(tolerance_percent)))}, "; ");
+}
+
+Message cold_sentence(const PvSheet& sheet, const PvLimits& limits, const ColdVoltage& cold, const PvComparison& made, double tolerance_percent) {
+    if (!cold.volts) return say(phrase("pv", "not known: %1"), cold.basis);
+    if (!limits.max_v) return say(phrase("pv", "not checked: the voltage limit of the PV input is not stated"));
+    return with_tolerance(say_count(sheet.series,
+                                    phrases("pv", "%n modules in series, open circuit at %1, %2", "%n module in series, open circuit at %1, %2"),
+                                    say_degrees(*sheet.coldest_c), cold.basis),
+                          made, phrase("pv", "up to %1 with the tolerance of %2 %"), tolerance_percent);
 }
 
 void add_cold(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     const ColdVoltage cold = cold_voltage(sheet);
     if (cold.volts) check.cold_voc_v = sheet.series * *cold.volts;
-    PvComparison made = comparison("cold_voltage", "voltage when cold", "V", check.cold_voc_v, limits.max_v);
+    PvComparison made = comparison("cold_voltage", phrase("pv", "voltage when cold"), "V", check.cold_voc_v, limits.max_v);
     judge_voltage(made, 1, check.voc_tolerance_percent);
-    made.sentence = !cold.volts     ? "not known: " + cold.basis
-                    : !limits.max_v ? "not checked: the voltage limit of the PV input is not stated"
-                                    : fmt::format("{} in series, open circuit at {}, {}", modules_text(sheet.series), degrees_text(*sheet.coldest_c),
-                                                  cold.basis) +
-                                          tolerance_words(made, "up to", check.voc_tolerance_percent);
-    if (!sheet.voc_v) made.missing.push_back(of_module("Voc"));
+    made.sentence = cold_sentence(sheet, limits, cold, made, check.voc_tolerance_percent);
+    if (!sheet.voc_v) made.missing.push_back(of_module(phrase("pv", "Voc")));
     const bool by_table = sheet.crystalline_silicon && (!sheet.coldest_c || cold_voltage_factor(*sheet.coldest_c));
-    if (!sheet.voc_coefficient && !by_table) made.missing.push_back(of_module("coefficient of Voc"));
-    if (!sheet.coldest_c) made.missing.push_back(of_place("coldest temperature"));
-    if (!limits.max_v) made.missing.push_back(of_input("voltage limit"));
+    if (!sheet.voc_coefficient && !by_table) made.missing.push_back(of_module(phrase("pv", "coefficient of Voc")));
+    if (!sheet.coldest_c) made.missing.push_back(of_place(phrase("pv", "coldest temperature")));
+    if (!limits.max_v) made.missing.push_back(of_input(phrase("pv", "voltage limit")));
     check.comparisons.push_back(std::move(made));
     if (cold.volts && limits.max_v) check.largest_series = whole_below(*limits.max_v / (*cold.volts * (1 + check.voc_tolerance_percent / 100)));
     if (cold.from_table)
-        check.assumptions.push_back("The table of factors holds for crystalline silicon; the maker's coefficient would take precedence.");
+        check.assumptions.push_back(
+            say(phrase("pv", "The table of factors holds for crystalline silicon; the maker's coefficient would take precedence.")));
+}
+
+/// What the voltage at maximum power rests on.
+Message hot_basis(const PvSheet& sheet, const HotCell& hot, const HotCoefficient& falls) {
+    const Message coefficient = say_digits(coefficient_text(*falls.coefficient));
+    if (falls.assumed)
+        return say_count(sheet.series,
+                         phrases("pv", "%n modules in series at maximum power, %1, by an assumed coefficient of %2",
+                                 "%n module in series at maximum power, %1, by an assumed coefficient of %2"),
+                         hot.basis, coefficient);
+    return say_count(sheet.series,
+                     phrases("pv", "%n modules in series at maximum power, %1, by the maker's coefficient of %2",
+                             "%n module in series at maximum power, %1, by the maker's coefficient of %2"),
+                     hot.basis, coefficient);
 }
 
 void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
@@ -89,44 +108,48 @@ void add_hot(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     const HotCoefficient falls = vmp_coefficient(sheet);
     check.hot_cell_c = hot.cell_c;
     std::optional<double> one_v;
-    std::string why;
-    if (!sheet.vmp_v) why = "the voltage at maximum power is not stated";
+    Message why;
+    if (!sheet.vmp_v) why = say(phrase("pv", "the voltage at maximum power is not stated"));
     else if (!hot.cell_c) why = hot.basis;
-    else if (!falls.coefficient) why = "the coefficient of Vmp is not stated";
+    else if (!falls.coefficient) why = say(phrase("pv", "the coefficient of Vmp is not stated"));
     else one_v = at_cell_temperature(*sheet.vmp_v, *falls.coefficient, *hot.cell_c);
     if (one_v) check.hot_vmp_v = sheet.series * *one_v;
-    PvComparison made = comparison("hot_voltage", "voltage when hot", "V", check.hot_vmp_v, limits.start_v);
+    PvComparison made = comparison("hot_voltage", phrase("pv", "voltage when hot"), "V", check.hot_vmp_v, limits.start_v);
     judge_voltage(made, -1, check.voc_tolerance_percent);
-    made.sentence = !one_v ? "not known: " + why
-                    : !limits.start_v
-                        ? "not checked: the start voltage of the PV input is not stated"
-                        : fmt::format("{} in series at maximum power, {}, by {} of {}", modules_text(sheet.series), hot.basis,
-                                      falls.assumed ? "an assumed coefficient" : "the maker's coefficient", coefficient_text(*falls.coefficient)) +
-                              tolerance_words(made, "down to", check.voc_tolerance_percent);
-    if (!sheet.vmp_v) made.missing.push_back(of_module("Vmp"));
-    if (!falls.coefficient) made.missing.push_back(of_module("coefficient of Vmp"));
-    if (!hot.cell_c) made.missing.push_back(of_place("hottest temperature"));
-    if (!limits.start_v) made.missing.push_back(of_input("start voltage"));
+    if (!one_v) made.sentence = say(phrase("pv", "not known: %1"), why);
+    else if (!limits.start_v) made.sentence = say(phrase("pv", "not checked: the start voltage of the PV input is not stated"));
+    else
+        made.sentence =
+            with_tolerance(hot_basis(sheet, hot, falls), made, phrase("pv", "down to %1 with the tolerance of %2 %"), check.voc_tolerance_percent);
+    if (!sheet.vmp_v) made.missing.push_back(of_module(phrase("pv", "Vmp")));
+    if (!falls.coefficient) made.missing.push_back(of_module(phrase("pv", "coefficient of Vmp")));
+    if (!hot.cell_c) made.missing.push_back(of_place(phrase("pv", "hottest temperature")));
+    if (!limits.start_v) made.missing.push_back(of_input(phrase("pv", "start voltage")));
     check.comparisons.push_back(std::move(made));
     if (one_v && *one_v > 0 && limits.start_v) check.least_series = whole_above(*limits.start_v / (*one_v * (1 - check.voc_tolerance_percent / 100)));
     if (one_v && falls.assumed)
-        check.assumptions.push_back(
-            "The coefficient of Vmp is not stated: −0.40 %/°C is taken, the steep end of what sheets of crystalline silicon print.");
+        check.assumptions.push_back(say(
+            phrase("pv", "The coefficient of Vmp is not stated: −0.40 %/°C is taken, the steep end of what sheets of crystalline silicon print.")));
     if (hot.cell_c && !sheet.hottest_cell_c && !sheet.noct_c)
-        check.assumptions.push_back("NOCT is not stated: 45 °C is taken, which is common for framed modules (common practice, no source).");
+        check.assumptions.push_back(
+            say(phrase("pv", "NOCT is not stated: 45 °C is taken, which is common for framed modules (common practice, no source).")));
 }
 
 void add_operating_current(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
     std::optional<double> current_a;
     if (sheet.imp_a) current_a = *sheet.imp_a * sheet.parallel;
-    PvComparison made = comparison("working_current", "operating current", "A", current_a, limits.max_a);
+    PvComparison made = comparison("working_current", phrase("pv", "operating current"), "A", current_a, limits.max_a);
     judge_upper(made, Outcome::ask);
-    made.sentence = !sheet.imp_a    ? "not known: the current at maximum power is not stated"
-                    : !limits.max_a ? "not checked: the current limit of the PV input is not stated"
-                                    : fmt::format("{} at {} each", count_text(sheet.parallel, "string", "strings"), amps_text(*sheet.imp_a));
-    if (made.outcome == Outcome::ask) made.sentence += "; only the maker can say whether the input holds its current down: ask before connecting";
-    if (!sheet.imp_a) made.missing.push_back(of_module("Imp"));
-    if (!limits.max_a) made.missing.push_back(of_input("current limit"));
+    Message basis = !sheet.imp_a ? say(phrase("pv", "not known: the current at maximum power is not stated"))
+                    : !limits.max_a
+                        ? say(phrase("pv", "not checked: the current limit of the PV input is not stated"))
+                        : say_count(sheet.parallel, phrases("pv", "%n strings at %1 each", "%n string at %1 each"), say_amps(*sheet.imp_a));
+    if (made.outcome == Outcome::ask)
+        basis =
+            say_joined({basis, say(phrase("pv", "only the maker can say whether the input holds its current down: ask before connecting"))}, "; ");
+    made.sentence = basis;
+    if (!sheet.imp_a) made.missing.push_back(of_module(phrase("pv", "Imp")));
+    if (!limits.max_a) made.missing.push_back(of_input(phrase("pv", "current limit")));
     check.comparisons.push_back(std::move(made));
 }
 
@@ -140,17 +163,21 @@ void add_circuit_current(const PvSheet& sheet, const PvLimits& limits, PvCheck& 
         if (check.largest_parallel && sheet.imp_a && limits.max_a)
             check.largest_parallel = std::min(*check.largest_parallel, whole_below(*limits.max_a / *sheet.imp_a));
     }
-    PvComparison made = comparison("circuit_current", "short-circuit current", "A", current_a, limit);
+    PvComparison made = comparison("circuit_current", phrase("pv", "short-circuit current"), "A", current_a, limit);
     judge_upper(made, limits.short_circuit_a ? Outcome::bad : Outcome::ask);
-    made.sentence = !sheet.isc_a ? "not known: the short-circuit current is not stated"
-                    : !limit     ? "not checked: neither the short-circuit limit nor the current limit of the PV input is stated"
-                                 : fmt::format("1.25 × Isc (NEC 690.8(A)(1)) of {}", count_text(sheet.parallel, "string", "strings"));
+    Message basis = !sheet.isc_a ? say(phrase("pv", "not known: the short-circuit current is not stated"))
+                    : !limit     ? say(phrase("pv", "not checked: neither the short-circuit limit nor the current limit of the PV input is stated"))
+                                 : say_count(sheet.parallel,
+                                             phrases("pv", "1.25 × Isc (NEC 690.8(A)(1)) of %n strings", "1.25 × Isc (NEC 690.8(A)(1)) of %n string"));
     if (current_a && limit && !limits.short_circuit_a)
-        made.sentence += made.outcome == Outcome::good
-                             ? "; the short-circuit limit of the PV input is not stated and not lower than its current limit"
-                             : "; the short-circuit limit of the PV input is not stated: ask before connecting";
-    if (!sheet.isc_a) made.missing.push_back(of_module("Isc"));
-    if (!limit) made.missing.push_back(of_input("current limit"));
+        basis =
+            say_joined({basis, say(made.outcome == Outcome::good
+                                       ? phrase("pv", "the short-circuit limit of the PV input is not stated and not lower than its current limit")
+                                       : phrase("pv", "the short-circuit limit of the PV input is not stated: ask before connecting"))},
+                       "; ");
+    made.sentence = basis;
+    if (!sheet.isc_a) made.missing.push_back(of_module(phrase("pv", "Isc")));
+    if (!limit) made.missing.push_back(of_input(phrase("pv", "current limit")));
     check.comparisons.push_back(std::move(made));
 }
 
@@ -161,35 +188,39 @@ void add_power(const PvSheet& sheet, const PvLimits& limits, PvCheck& check) {
             check.hot_w =
                 dc_power_w(*check.standard_w, sheet.power_coefficient->value, sheet.irradiance_w_m2.value_or(pv_standard_w_m2), *check.hot_cell_c);
     }
-    PvComparison made = comparison("power", "power", "W", check.standard_w, limits.max_w);
+    PvComparison made = comparison("power", phrase("pv", "power"), "W", check.standard_w, limits.max_w);
     judge_upper(made, Outcome::clips);
-    made.sentence = !check.standard_w ? "not known: Vmp or Imp is not stated"
-                    : !limits.max_w   ? "not checked: the power limit of the PV input is not stated"
-                                      : fmt::format("{} at standard test conditions", modules_text(sheet.series * sheet.parallel));
-    if (made.outcome == Outcome::clips) made.sentence += fmt::format("; up to {} cannot be used", watts_text(-*made.margin));
-    if (check.hot_w) made.sentence += fmt::format("; about {} when hot", watts_text(*check.hot_w));
-    if (!sheet.vmp_v) made.missing.push_back(of_module("Vmp"));
-    if (!sheet.imp_a) made.missing.push_back(of_module("Imp"));
-    if (!limits.max_w) made.missing.push_back(of_input("power limit"));
+    std::vector<Message> said{!check.standard_w ? say(phrase("pv", "not known: Vmp or Imp is not stated"))
+                              : !limits.max_w   ? say(phrase("pv", "not checked: the power limit of the PV input is not stated"))
+                                                : say_count(sheet.series * sheet.parallel, phrases("pv", "%n modules at standard test conditions",
+                                                                                                   "%n module at standard test conditions"))};
+    if (made.outcome == Outcome::clips) said.push_back(say(phrase("pv", "up to %1 cannot be used"), say_watts(-*made.margin)));
+    if (check.hot_w) said.push_back(say(phrase("pv", "about %1 when hot"), say_watts(*check.hot_w)));
+    made.sentence = say_joined(said, "; ");
+    if (!sheet.vmp_v) made.missing.push_back(of_module(phrase("pv", "Vmp")));
+    if (!sheet.imp_a) made.missing.push_back(of_module(phrase("pv", "Imp")));
+    if (!limits.max_w) made.missing.push_back(of_input(phrase("pv", "power limit")));
     check.comparisons.push_back(std::move(made));
 }
 
 /// Fuses of the strings: of three or more in parallel the others together overload a faulty one.
 void add_string_fuses(const PvSheet& sheet, PvCheck& check) {
     if (sheet.parallel < fused_strings) return;
-    const std::string rule = " (IEC 62548:2016; NEC 690.9)";
-    const std::string strings = count_text(sheet.parallel, "string", "strings") + " in parallel: each needs its own fuse";
     if (!sheet.isc_a) {
-        check.string_fuses = strings + rule + ". Its size follows from Isc of the module, which is not stated.";
+        check.string_fuses =
+            say(phrase("pv", "%1 strings in parallel: each needs its own fuse (IEC 62548:2016; NEC 690.9). Its size follows from Isc of "
+                             "the module, which is not stated."),
+                say_number(sheet.parallel));
         return;
     }
     check.reverse_a = (sheet.parallel - 1) * *sheet.isc_a;
     check.least_fuse_a = least_fuse_factor * *sheet.isc_a;
     check.most_fuse_a = most_fuse_factor * *sheet.isc_a;
     check.string_fuses =
-        fmt::format("{}, as the others feed {} into a faulty one{}: between {} and {} (1.5 and 2.4 × Isc), and not above the largest "
-                    "fuse that the module's label allows.",
-                    strings, amps_text(*check.reverse_a), rule, amps_text(*check.least_fuse_a), amps_text(*check.most_fuse_a));
+        say(phrase("pv", "%1 strings in parallel: each needs its own fuse, as the others feed %2 into a faulty one (IEC 62548:2016; NEC "
+                         "690.9): between %3 and %4 (1.5 and 2.4 × Isc), and not above the largest fuse that the module's label "
+                         "allows."),
+            say_number(sheet.parallel), say_amps(*check.reverse_a), say_amps(*check.least_fuse_a), say_amps(*check.most_fuse_a));
 }
 
 PvVerdict verdict_of(const std::vector<PvComparison>& all) {
@@ -231,12 +262,13 @@ PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits) {
     check.verdict_text = verdict_words(check);
     check.headline = headline_words(sheet, check);
     check.suggestion = suggestion_words(check);
-    check.assumptions.push_back("All modules are of one kind, face one way and lie in the same light; for others nothing is claimed.");
+    check.assumptions.push_back(
+        say(phrase("pv", "All modules are of one kind, face one way and lie in the same light; for others nothing is claimed.")));
     check.assumptions.push_back(
         sheet.voc_tolerance_percent
-            ? fmt::format("Voltages of the module carry the stated tolerance of {} %.", exact_text(*sheet.voc_tolerance_percent))
-            : std::string("The tolerance of the module's voltages is not stated: 3 % is taken (common practice, no source)."));
-    check.assumptions.emplace_back(pv_decision_rule());
+            ? say(phrase("pv", "Voltages of the module carry the stated tolerance of %1 %."), say_digits(exact_text(*sheet.voc_tolerance_percent)))
+            : say(phrase("pv", "The tolerance of the module's voltages is not stated: 3 % is taken (common practice, no source).")));
+    check.assumptions.push_back(pv_decision_rule());
     return check;
 }
 

@@ -67,8 +67,10 @@ struct PvComparison {
     std::optional<double> worst{};    ///< of voltages: the value with the module's tolerance against it
     std::vector<PvMissing> missing{}; ///< what it lacks; empty where it was made
 };
-/// "inside", "clipped", "beyond", "not known", "above: ask", "too close to call".
+/// "inside", "clipped", "beyond", "not known", "above: ask", "too close to call": as files for machines have it.
 [[nodiscard]] std::string_view pv_outcome_text(PvComparison::Outcome outcome);
+/// The same for people.
+[[nodiscard]] Message say_pv_outcome(PvComparison::Outcome outcome);
 
 /// What was found. Voltages of the string in V, currents and power of the whole array in A and W.
 struct PvCheck {
@@ -104,7 +106,7 @@ struct PvCheck {
 [[nodiscard]] PvCheck check_pv(const PvSheet& sheet, const PvLimits& limits);
 
 /// The rule of PvComparison in a sentence for people.
-[[nodiscard]] std::string_view pv_decision_rule();
+[[nodiscard]] Message pv_decision_rule();
 
 /// Voltages of the string at one cell temperature.
 struct PvCurvePoint {

@@ -41,7 +41,7 @@ SizingBasis basis_of(const UnitFit& fit, const Unit& unit) {
 
 Quantity standby_of(const UnitClaims* claims) {
     if (claims && claims->draws.output_off.draw_w.value) return claims->draws.output_off.draw_w;
-    return not_known("standby_draw_w", "W", "no standby run");
+    return not_known("standby_draw_w", "W", say(phrase("sizing", "no standby run")));
 }
 
 /// An expectation has the own draw of a no-load drain where there is one.
@@ -106,8 +106,8 @@ Quantity one_way(const Case& of, int units, double hours_on, double power_w) {
 Quantity expected_days(const Case& of, int units) {
     const double served = units * *of.unit.rated_energy_wh / of.totals.daily_wh;
     Quantity days{"days_of_autonomy", "d", {}, of.choices.expected_lower * served, of.choices.expected_upper * served, Kind::bracket, {}};
-    days.reason = "an expectation, not a measurement: " + exact_text(100 * of.choices.expected_lower) + " to " +
-                  exact_text(100 * of.choices.expected_upper) + " % of the rated energy at the socket (common practice)";
+    days.reason = say(phrase("sizing", "an expectation, not a measurement: %1 to %2 % of the rated energy at the socket (common practice)"),
+                      say_digits(exact_text(100 * of.choices.expected_lower)), say_digits(exact_text(100 * of.choices.expected_upper)));
     count_standby(of, units, of.totals.hours_on, of.totals.daily_wh, days);
     return days;
 }
@@ -120,9 +120,11 @@ Quantity days_of_content(const Case& of, int units) {
     for (const double hours_on : {of.totals.hours_on, of.totals.hours_on_most})
         for (const double power_w : {at_once_w, 0.0}) widen(days, one_way(of, units, hours_on, power_w));
     if (of.basis == SizingBasis::one_load && days.value)
-        days.reason = "an expectation: its drains do not tell its no-load draw, which is taken as usual (0 to 3 % of the "
-                      "rated output, common practice); " +
-                      days.reason;
+        days.reason =
+            say_joined({say(phrase("sizing", "an expectation: its drains do not tell its no-load draw, which is taken as usual (0 to 3 % of "
+                                             "the rated output, common practice)")),
+                        days.reason},
+                       "; ");
     return days;
 }
 
@@ -159,7 +161,8 @@ Quantity lasts(const Case& of) {
     const Quantity days = days_of_content(of, 1);
     if (days.kind == Kind::not_known) return not_known("lasts_h", "h", days.reason);
     Quantity result{"lasts_h", "h", {}, {}, {}, Kind::bracket, {}};
-    result.reason = "from full to cut-off, by the hour at which it begins and the order of use; " + days.reason;
+    result.reason =
+        say_joined({say(phrase("sizing", "from full to cut-off, by the hour at which it begins and the order of use")), days.reason}, "; ");
     const OrderOfUse use(of.list, of.totals, *of.content, 1, together_w(of.totals, of.unit, 1));
     if (!days.lower) {
         result.value = hours_a_day * days.value.value_or(0);
@@ -187,15 +190,17 @@ bool power_enough(const Case& of, int units) {
 }
 
 /// The appliance that one unit cannot carry even by itself, in words; empty for none.
-std::string too_large_appliance(const LoadList& list, const Unit& unit) {
+Message too_large_appliance(const LoadList& list, const Unit& unit) {
     const std::optional<double> rated_w = stated(unit.rated_output_w);
     const std::optional<double> peak_w = stated(unit.peak_output_w) ? unit.peak_output_w : rated_w;
     for (const Appliance& one : list.appliances) {
         const double start_w = one.start_peak_w.value_or(running_w(one));
         if (rated_w && running_w(one) > *rated_w)
-            return one.name + " alone takes " + fixed_text(running_w(one), 0) + " W, above the rated output of " + fixed_text(*rated_w, 0) + " W";
+            return say(phrase("sizing", "%1 alone takes %2 W, above the rated output of %3 W"), one.name, say_number(running_w(one), 0),
+                       say_number(*rated_w, 0));
         if (peak_w && start_w > *peak_w)
-            return one.name + " alone starts with " + fixed_text(start_w, 0) + " W, above the highest output of " + fixed_text(*peak_w, 0) + " W";
+            return say(phrase("sizing", "%1 alone starts with %2 W, above the highest output of %3 W"), one.name, say_number(start_w, 0),
+                       say_number(*peak_w, 0));
     }
     return {};
 }
@@ -221,7 +226,7 @@ UnitsNeeded units_needed(const Case& of) {
     if (!needed.reason.empty()) return needed;
     const std::optional<int> for_power = smallest(1, [&](int units) { return power_enough(of, units); });
     if (!for_power) {
-        needed.reason = "no number of units up to " + std::to_string(most_units) + " carries the power";
+        needed.reason = say(phrase("sizing", "no number of units up to %1 carries the power"), say_number(most_units));
         return needed;
     }
     const auto reaching = [&](std::optional<double> Quantity::*limit) {
@@ -235,11 +240,14 @@ UnitsNeeded units_needed(const Case& of) {
     needed.least = reaching(interval ? &Quantity::upper : &Quantity::value);
     if (interval) needed.sure = reaching(&Quantity::lower);
     if (!needed.least)
-        needed.reason = "no number of units up to " + std::to_string(most_units) + " carries it for " + exact_text(of.choices.autonomy_days) +
-                        (of.choices.autonomy_days == 1 ? " day" : " days") + ": their own draw empties them before";
-    else if (*needed.least == *for_power && *for_power > 1) needed.reason = "the power decides";
-    else if (!interval) needed.reason = "no interval: the error limit of a meter is not stated";
-    else if (!needed.sure) needed.reason = "no number of units is sure to carry it for so long: their own draw may empty them before";
+        needed.reason = say(of.choices.autonomy_days == 1
+                                ? phrase("sizing", "no number of units up to %1 carries it for %2 day: their own draw empties them before")
+                                : phrase("sizing", "no number of units up to %1 carries it for %2 days: their own draw empties them before"),
+                            say_number(most_units), say_digits(exact_text(of.choices.autonomy_days)));
+    else if (*needed.least == *for_power && *for_power > 1) needed.reason = say(phrase("sizing", "the power decides"));
+    else if (!interval) needed.reason = say(phrase("sizing", "no interval: the error limit of a meter is not stated"));
+    else if (!needed.sure)
+        needed.reason = say(phrase("sizing", "no number of units is sure to carry it for so long: their own draw may empty them before"));
     return needed;
 }
 
@@ -263,24 +271,26 @@ PowerFit peak_fit(const LoadList& list, const LoadTotals& totals, const Unit& un
 void add_draw_remarks(const Case& of, std::vector<Message>& remarks) {
     const UnitContent& content = *of.content;
     if (!content.own_draw_known)
-        remarks.push_back(content.own_w > 0 ? "its own draw is not measured: " + fixed_text(content.own_w, 1) + " W are taken, as is usual"
-                                            : std::string("its own draw is not measured and not counted: PV array and battery are the least needed"));
+        remarks.push_back(content.own_w > 0
+                              ? say(phrase("sizing", "its own draw is not measured: %1 W are taken, as is usual"), say_number(content.own_w, 1))
+                              : say(phrase("sizing", "its own draw is not measured and not counted: PV array and battery are the least needed")));
     if (of.totals.hours_on >= hours_a_day) return;
     remarks.push_back(content.standby_known
-                          ? "while its output is off it takes " + fixed_text(content.standby_w, 1) + " W, which are counted"
-                          : std::string("what it takes while its output is off is not measured and not counted: make a standby run"));
+                          ? say(phrase("sizing", "while its output is off it takes %1 W, which are counted"), say_number(content.standby_w, 1))
+                          : say(phrase("sizing", "what it takes while its output is off is not measured and not counted: make a standby run")));
 }
 
 std::vector<Message> remarks_of(const Case& of, const UnitClaims* claims) {
     std::vector<Message> remarks;
     add_draw_remarks(of, remarks);
-    if (const std::string words = too_large_appliance(of.list, of.unit); !words.empty()) remarks.push_back(words + "; more units do not help");
+    if (const Message words = too_large_appliance(of.list, of.unit); !words.empty())
+        remarks.push_back(say_joined({words, say(phrase("sizing", "more units do not help"))}, "; "));
     if (!stated(of.unit.peak_output_w) && largest_surcharge_w(of.totals) > 0 && stated(of.unit.rated_output_w))
-        remarks.emplace_back("no peak output is claimed; starts are held against the rated output");
+        remarks.push_back(say(phrase("sizing", "no peak output is claimed; starts are held against the rated output")));
     if (claims)
         for (const ClaimCheck& check : claims->checks)
             if ((check.key == "rated_output_w" || check.key == "peak_output_w") && check.verdict == ClaimVerdict::does_not_hold)
-                remarks.push_back("the claim does not hold: " + check.evidence);
+                remarks.push_back(say(phrase("sizing", "the claim does not hold: %1"), check.evidence));
     return remarks;
 }
 
@@ -312,33 +322,6 @@ Quantity renamed(Quantity quantity, const char* key) {
 
 } // namespace
 
-std::string_view sizing_basis_text(SizingBasis basis) {
-    switch (basis) {
-    case SizingBasis::own_fit: return "own drains";
-    case SizingBasis::one_load: return "expectation from one load";
-    case SizingBasis::expectation: return "expectation, not measured";
-    case SizingBasis::none: return "not known";
-    }
-    return "not known";
-}
-
-std::string_view power_fit_text(PowerFit fit) {
-    switch (fit) {
-    case PowerFit::fits: return "fits";
-    case PowerFit::only_apart: return "fits if not all run at once";
-    case PowerFit::too_small: return "too small";
-    case PowerFit::not_stated: return "not stated";
-    }
-    return "not stated";
-}
-
-std::string units_needed_text(const UnitsNeeded& needed) {
-    if (!needed.least) return "not known";
-    if (!needed.sure) return "at least " + std::to_string(*needed.least);
-    if (*needed.least == *needed.sure) return std::to_string(*needed.sure);
-    return std::to_string(*needed.least) + " to " + std::to_string(*needed.sure);
-}
-
 SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, const SizingChoices& choices, const UnitClaims* claims) {
     const LoadTotals totals = load_totals(list);
     SizedUnit sized;
@@ -346,9 +329,10 @@ SizedUnit size_unit(const LoadList& list, const Unit& unit, const UnitFit& fit, 
     sized.output = output_fit(totals, unit);
     sized.peak = peak_fit(list, totals, unit);
     sized.basis = basis_of(fit, unit);
-    std::string refusal;
-    if (!totals.mean_on_w) refusal = "the load list takes nothing";
-    else if (sized.basis == SizingBasis::none) refusal = "the rated energy of the unit is not stated, and no drain tells its energy";
+    Message refusal;
+    if (!totals.mean_on_w) refusal = say(phrase("sizing", "the load list takes nothing"));
+    else if (sized.basis == SizingBasis::none)
+        refusal = say(phrase("sizing", "the rated energy of the unit is not stated, and no drain tells its energy"));
     if (!refusal.empty()) {
         sized.days = not_known("days_of_autonomy", "d", refusal);
         sized.run_time_h = not_known("run_time_h", "h", refusal);

@@ -21,13 +21,17 @@ enum class SizingBasis {
     expectation, ///< no drain that says anything: a share of the rated energy by common practice, no measurement
     none,        ///< neither drains nor a rated energy
 };
-/// "own drains", "expectation from one load", "expectation, not measured", "not known".
+/// "own drains", "expectation from one load", "expectation, not measured", "not known": as files for machines have it.
 [[nodiscard]] std::string_view sizing_basis_text(SizingBasis basis);
+/// The same for people.
+[[nodiscard]] Message say_sizing_basis(SizingBasis basis);
 
 /// Whether a claimed output carries a load.
 enum class PowerFit { fits, only_apart, too_small, not_stated };
-/// "fits", "fits if not all run at once", "too small", "not stated".
+/// "fits", "fits if not all run at once", "too small", "not stated": as files for machines have it.
 [[nodiscard]] std::string_view power_fit_text(PowerFit fit);
+/// The same for people.
+[[nodiscard]] Message say_power_fit(PowerFit fit);
 
 /// How many units side by side carry a list for the days of autonomy asked for.
 struct UnitsNeeded {
@@ -36,6 +40,8 @@ struct UnitsNeeded {
     Message reason;           ///< what decides, or why there is no number
 };
 /// "2", "2 to 3", "at least 2", "not known".
+[[nodiscard]] Message say_units_needed(const UnitsNeeded& needed);
+/// The same in the language in use.
 [[nodiscard]] std::string units_needed_text(const UnitsNeeded& needed);
 
 /// One unit against a load list.

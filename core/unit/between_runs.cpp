@@ -132,7 +132,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
         fit.drains.push_back(summarise_drain(*records[i], energies[i], options));
         if (records[i]->run.unit_uuid == records.front()->run.unit_uuid) continue;
         fit.drains.back().used = false;
-        fit.drains.back().reason = "it is a run of another unit";
+        fit.drains.back().reason = say(phrase("unit", "it is a run of another unit"));
     }
     const std::vector<DrainSummary> used = used_of(fit.drains);
     const Unit unit = records.empty() ? Unit{} : records.front()->unit;
@@ -147,7 +147,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
     }
     fit.c_bounds = curvature_bounds(unit, fit.highest_load_w, options);
 
-    std::string failure;
+    Message failure;
     if (run_times_differ(used)) {
         const Result<BalanceFit> solved = solve_with_curvature(used, fit);
         if (solved) {

@@ -10,11 +10,11 @@
 namespace ullage {
 namespace {
 
-std::string why_no_prediction(const UnitFit& fit, const Unit& unit, const CommonLoad& load) {
-    if (!std::isfinite(load.power_w) || load.power_w <= 0) return "state a load above 0 W";
-    if (!(load.duty > 0 && load.duty <= 1)) return "state a share of the time above 0 and at most 1";
+Message why_no_prediction(const UnitFit& fit, const Unit& unit, const CommonLoad& load) {
+    if (!std::isfinite(load.power_w) || load.power_w <= 0) return say(phrase("unit", "state a load above 0 W"));
+    if (!(load.duty > 0 && load.duty <= 1)) return say(phrase("unit", "state a share of the time above 0 and at most 1"));
     if (unit.rated_output_w && load.power_w > *unit.rated_output_w)
-        return fixed_text(load.power_w, 0) + " W is above the rated output of " + fixed_text(*unit.rated_output_w, 0) + " W";
+        return say(phrase("unit", "%1 W is above the rated output of %2 W"), say_number(load.power_w, 0), say_number(*unit.rated_output_w, 0));
     if (!fit.parameters) return fit.deliverable_at_no_time_cost_wh.reason;
     return {};
 }
@@ -29,18 +29,23 @@ double beyond(double lowest_w, double highest_w, double load_w) {
 }
 
 /// "64 to 311 W"; "180 W" where they do not differ.
-std::string range_words(double lowest_w, double highest_w) {
-    const std::string lowest = fixed_text(lowest_w, 0), highest = fixed_text(highest_w, 0);
-    return (lowest == highest ? lowest : lowest + " to " + highest) + " W";
+Message say_watts(double lowest_w, double highest_w) {
+    if (fixed_text(lowest_w, 0) == fixed_text(highest_w, 0)) return say_measure(lowest_w, 0, "W");
+    return say(phrase("unit", "%1 to %2 W"), say_number(lowest_w, 0), say_number(highest_w, 0));
 }
 
-std::string words(const UnitFit& fit, const CommonLoad& load) {
-    const bool mean = mean_tested(fit, load), power = power_tested(fit, load);
-    const std::string means = range_words(fit.lowest_load_w, fit.highest_load_w), powers = range_words(fit.lowest_power_w, fit.highest_power_w);
-    std::string text = mean && power ? "between the tested loads (" + means + ")" : "beyond the tested loads (" + means;
-    if (mean && !power) text += " on average, as this one, but " + powers + " while on, this one " + fixed_text(load.power_w, 0) + " W)";
-    else if (!mean) text += ")";
-    return text + "; a mean over drains: a single one scatters by another " + exact_text(fit.options.repeatability_percent) + " %";
+Message say_where(const UnitFit& fit, const CommonLoad& load) {
+    const Message means = say_watts(fit.lowest_load_w, fit.highest_load_w);
+    if (!mean_tested(fit, load)) return say(phrase("unit", "beyond the tested loads (%1)"), means);
+    if (power_tested(fit, load)) return say(phrase("unit", "between the tested loads (%1)"), means);
+    return say(phrase("unit", "beyond the tested loads (%1 on average, as this one, but %2 while on, this one %3 W)"), means,
+               say_watts(fit.lowest_power_w, fit.highest_power_w), say_number(load.power_w, 0));
+}
+
+Message words(const UnitFit& fit, const CommonLoad& load) {
+    return say_joined({say_where(fit, load), say(phrase("unit", "a mean over drains: a single one scatters by another %1 %"),
+                                                 say_digits(exact_text(fit.options.repeatability_percent)))},
+                      "; ");
 }
 
 Quantity scaled(const Quantity& run_time, std::string key, std::string unit, double factor) {
@@ -56,7 +61,7 @@ double rate_of(const UnitParameters& p, const CommonLoad& load) {
     return (load.mean_w() + p.p_star_w + p.c_per_w * load.mean_square_w2()) / p.e_star_wh;
 }
 
-Quantity run_time(const UnitFit& fit, const CommonLoad& load, std::string reason) {
+Quantity run_time(const UnitFit& fit, const CommonLoad& load, Message reason) {
     const UnitParameters& p = *fit.parameters;
     // A draw below 0 does not exist; its interval still counts from where the drains put it.
     const double fitted_rate = rate_of(p, load);
@@ -64,7 +69,7 @@ Quantity run_time(const UnitFit& fit, const CommonLoad& load, std::string reason
     const std::optional<double> half = half_width_along(p, rate_gradient(p, load), fit.options.coverage);
     Quantity result = known("run_time_h", "h", 1 / rate, std::nullopt, Kind::projected, std::move(reason));
     if (!half) {
-        result.reason = "no interval: the error limit of a meter is not stated; " + result.reason;
+        result.reason = say_joined({say(phrase("unit", "no interval: the error limit of a meter is not stated")), result.reason}, "; ");
         return result;
     }
     result.lower = 1 / std::max(rate, fitted_rate + *half);
@@ -72,7 +77,7 @@ Quantity run_time(const UnitFit& fit, const CommonLoad& load, std::string reason
         result.upper = 1 / (fitted_rate - *half);
     } else {
         result.kind = Kind::at_least;
-        result.reason = "the draw is too uncertain for an upper end; " + result.reason;
+        result.reason = say_joined({say(phrase("unit", "the draw is too uncertain for an upper end")), result.reason}, "; ");
     }
     return result;
 }
@@ -90,7 +95,7 @@ LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonL
     LoadPrediction result;
     const double load_w = load.mean_w();
     result.load_w = load_w;
-    const std::string refusal = why_no_prediction(fit, unit, load);
+    const Message refusal = why_no_prediction(fit, unit, load);
     if (!refusal.empty()) {
         result.deliverable_wh = not_known("deliverable_wh", "Wh", refusal);
         result.usable_fraction = not_known("usable_fraction", "1", refusal);
@@ -104,7 +109,7 @@ LoadPrediction predict_under(const UnitFit& fit, const Unit& unit, const CommonL
     result.deliverable_wh = scaled(result.run_time_h, "deliverable_wh", "Wh", load_w);
     const double rated_wh = unit.rated_energy_wh.value_or(0);
     result.usable_fraction = rated_wh > 0 ? scaled(result.run_time_h, "usable_fraction", "1", load_w / rated_wh)
-                                          : not_known("usable_fraction", "1", "the rated energy of the unit is not stated");
+                                          : not_known("usable_fraction", "1", say(phrase("unit", "the rated energy of the unit is not stated")));
     return result;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
+
 #include <string>
 
 namespace ullage {
@@ -19,6 +21,8 @@ struct CommonLoad {
 };
 
 /// "120 W", "refrigerator, 40 W on average (100 W for 40 % of the time)".
+[[nodiscard]] Message say_common_load(const CommonLoad& load);
+/// The same in the language in use.
 [[nodiscard]] std::string common_load_text(const CommonLoad& load);
 
 } // namespace ullage

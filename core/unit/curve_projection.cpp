@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <utility>
 
 namespace ullage {
 namespace {
@@ -114,26 +115,29 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
     const GaugeCurve& curve = *before->gauge_curve;
     const PairedPoint& a = energy.points.front();
     const PairedPoint& b = energy.points.back();
-    const std::string whose = "the gauge curve of run " + std::to_string(before->run_number) + " (" + before->title + ")";
-    const auto refuse = [&](const std::string& why) { return not_known(own.key, own.unit, whose + " " + why); };
+    const Message run = say_number(before->run_number), title = before->title;
+    const Message from = say_digits(gauge_text(a.gauge_percent)), to = say_digits(gauge_text(b.gauge_percent));
+    const auto refuse = [&](Message why) { return not_known(own.key, own.unit, std::move(why)); };
+    const auto ends_above = [&] { return say(phrase("unit", "the gauge curve of run %1 (%2) ends above %3, where this run ends"), run, title, to); };
 
     const Banded draw = banded_draw(fit, record.unit);
     const std::optional<Span> span = span_of(curve, record, energy, draw.value, fit.options.coverage);
-    if (!span) return refuse("ends above " + say_gauge(b.gauge_percent) + ", where this run ends");
+    if (!span) return refuse(ends_above());
     Span widened = *span;
     for (const double draw_w : {draw.lower, draw.upper}) {
         const std::optional<Span> moved = span_of(curve, record, energy, draw_w, fit.options.coverage);
-        if (!moved) return refuse("ends above " + say_gauge(b.gauge_percent) + ", where this run ends");
+        if (!moved) return refuse(ends_above());
         widened.below = std::max(widened.below, std::hypot(span->below, span->percent - std::min(moved->percent, span->percent)));
         widened.above = std::max(widened.above, std::hypot(span->above, std::max(moved->percent, span->percent) - span->percent));
     }
     if (span->percent <= 0 || std::max(widened.below, widened.above) > refuse_beyond * span->percent)
-        return refuse("is too flat from " + say_gauge(a.gauge_percent) + " to " + say_gauge(b.gauge_percent) + " to tell how deep this run went");
+        return refuse(
+            say(phrase("unit", "the gauge curve of run %1 (%2) is too flat from %3 to %4 to tell how deep this run went"), run, title, from, to));
 
     const double delivered_wh = b.delivered_wh - a.delivered_wh;
     const double fraction = 100 * delivered_wh / span->percent / *record.unit.rated_energy_wh;
     Quantity result = known(own.key, own.unit, fraction, std::nullopt, Kind::projected,
-                            "through " + whose + ", from " + say_gauge(a.gauge_percent) + " to " + say_gauge(b.gauge_percent) + rest_of_reason(own));
+                            say(phrase("unit", "through the gauge curve of run %1 (%2), from %3 to %4"), run, title, from, to) + rest_of_reason(own));
     // A doubt lowers what is said and never raises it: after a rise the level at the end tells less of the depth than the falls do.
     if (!energy.rises.empty()) result.value = std::min(fraction, own.value.value_or(fraction));
     if (!own.lower || !own.upper) return result;

@@ -162,7 +162,9 @@ private:
 double Bounds::standard_uncertainty() const { return (high - low) / std::sqrt(8.0); }
 
 Result<BalanceFit> fit_balance(const std::vector<DrainSummary>& drains, const BalanceTerms& terms, const MeasureOptions& options) {
-    if (drains.empty()) return Error{Failure::bad_input, "there is no drain to fit", "fit between runs", "make a drain from full to cut-off"};
+    if (drains.empty())
+        return Error{Failure::bad_input, say(phrase("unit", "there is no drain to fit")), say(phrase("unit", "fit between runs")),
+                     say(phrase("unit", "make a drain from full to cut-off"))};
     return System(drains, terms, options).solve();
 }
 

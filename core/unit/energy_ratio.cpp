@@ -77,13 +77,15 @@ DrainSummary within_curve(const DrainSummary& drain) {
 RatioChange change_of(const char* key, const LogRatio& ratio, double coverage, double threshold) {
     RatioChange change;
     if (!ratio.limits_known) {
-        change.change_percent = not_known(key, "%", "the drains used different meters, and the error limit of one is not stated");
+        change.change_percent =
+            not_known(key, "%", say(phrase("unit", "the drains used different meters, and the error limit of one is not stated")));
         return change;
     }
     const auto [less, more] = std::minmax(ratio.gain_half_width[0], ratio.gain_half_width[1]);
     const double u = std::sqrt(ratio.variance + (less * less + more * more) / 3);
     const double half = half_width_of_sum(more, std::sqrt(ratio.variance + less * less / 3), coverage);
-    change.change_percent = known(key, "%", 100 * std::expm1(ratio.value), std::nullopt, Kind::measured, "corrected for the loads");
+    change.change_percent =
+        known(key, "%", 100 * std::expm1(ratio.value), std::nullopt, Kind::measured, say(phrase("unit", "corrected for the loads")));
     change.change_percent.lower = 100 * std::expm1(ratio.value - half);
     change.change_percent.upper = 100 * std::expm1(ratio.value + half);
     change.statistic = ratio.value / u;

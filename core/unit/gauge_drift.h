@@ -26,7 +26,7 @@ struct DrainComparison {
 
 /// What moves from run to run.
 enum class DriftVerdict { not_known, nothing_moves, energy_moves, gauge_drifts, both_move };
-/// "not known", "nothing moves", "energy moves", "gauge drifts", "both move".
+/// "not known", "nothing moves", "energy moves", "gauge drifts", "both move": as files for machines have it.
 [[nodiscard]] std::string_view drift_verdict_text(DriftVerdict verdict);
 
 /// Whether a gauge drifts from run to run, told apart from ageing.

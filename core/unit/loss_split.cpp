@@ -4,7 +4,6 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "gauge/drain_series.h"
-#include "unit/advice.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,16 +11,28 @@
 namespace ullage {
 namespace {
 
-std::string why_no_split(const RunRecord& record, const EnergyAnalysis& energy) {
-    if (record.run.kind != RunKind::drain && record.run.kind != RunKind::no_load_drain)
-        return "a " + std::string(run_kind_text(record.run.kind)) + " run does not tell it" + std::string(drain_advice);
-    if (record.unit.rated_energy_wh.value_or(0) <= 0) return "the rated energy of the unit is not stated";
-    if (!record.run.started_full.value_or(false)) return "the run is not noted as started full";
+/// Why the kind of run tells no split; empty when it does.
+Message kind_without_split(RunKind kind) {
+    switch (kind) {
+    case RunKind::drain:
+    case RunKind::no_load_drain: break;
+    case RunKind::charge: return say(phrase("unit", "a charge run does not tell it"));
+    case RunKind::sustained_output: return say(phrase("unit", "a sustained output run does not tell it"));
+    case RunKind::peak_output: return say(phrase("unit", "a peak output run does not tell it"));
+    case RunKind::standby: return say(phrase("unit", "a standby run does not tell it"));
+    }
+    return {};
+}
+
+Message why_no_split(const RunRecord& record, const EnergyAnalysis& energy) {
+    if (const Message reason = kind_without_split(record.run.kind); !reason.empty()) return reason + say(phrase("advice", "; make a drain"));
+    if (record.unit.rated_energy_wh.value_or(0) <= 0) return say(phrase("unit", "the rated energy of the unit is not stated"));
+    if (!record.run.started_full.value_or(false)) return say(phrase("unit", "the run is not noted as started full"));
     if (record.run.end != RunEnd::cut_off_seen && record.run.end != RunEnd::found_off)
-        return "the run did not go to cut-off, so what stayed inside is not known";
+        return say(phrase("unit", "the run did not go to cut-off, so what stayed inside is not known"));
     if (energy.delivered_wh.kind == Kind::not_known) return energy.delivered_wh.reason;
     if (energy.delivered_wh.kind == Kind::at_least || !energy.delivered_wh.value)
-        return "not all delivered energy was read: " + energy.delivered_wh.reason;
+        return say(phrase("unit", "not all delivered energy was read: %1"), energy.delivered_wh.reason);
     return {};
 }
 
@@ -44,7 +55,7 @@ Quantity taken(const Quantity& draw_w, const Quantity& on_h) {
 Quantity rest_of(const Quantity& undelivered, const Quantity& taken) {
     if (!taken.value) return not_known("rest_wh", "Wh", taken.reason);
     Quantity result = known("rest_wh", "Wh", *undelivered.value - *taken.value, std::nullopt, Kind::measured,
-                            "conversion or missing capacity, not separable from the socket");
+                            say(phrase("unit", "conversion or missing capacity, not separable from the socket")));
     if (undelivered.lower && undelivered.upper && taken.lower && taken.upper) {
         result.lower = *undelivered.lower - *taken.upper;
         result.upper = *undelivered.upper - *taken.lower;
@@ -52,29 +63,32 @@ Quantity rest_of(const Quantity& undelivered, const Quantity& taken) {
     return result;
 }
 
-std::string hours_text(const Quantity& on_h) {
-    if (on_h.value) return fixed_text(*on_h.value, 1) + " h";
-    if (on_h.lower && on_h.upper) return fixed_text(*on_h.lower, 1) + " to " + fixed_text(*on_h.upper, 1) + " h";
-    return "its run time";
+Message say_hours(const Quantity& on_h) {
+    if (on_h.value) return say_measure(*on_h.value, 1, "h");
+    if (on_h.lower && on_h.upper) return say(phrase("unit", "%1 to %2 h"), say_number(*on_h.lower, 1), say_number(*on_h.upper, 1));
+    return say(phrase("unit", "its run time"));
 }
 
-std::string rest_text(const Quantity& rest) {
+Message rest_clause(const Quantity& rest) {
     const bool none_shown = rest.lower && rest.upper && *rest.lower <= 0 && *rest.upper >= 0;
-    if (none_shown) return "rest " + quantity_text(rest, 0) + ": none is shown beyond the uncertainty";
+    if (none_shown) return say(phrase("unit", "rest %1: none is shown beyond the uncertainty"), say_quantity(rest, 0));
     if (*rest.value < 0)
-        return "together " + energy_text(-*rest.value) + " more than rated: the unit holds more than its label says, or the draw is overestimated";
-    return "rest " + quantity_text(rest, 0) + ": conversion or missing capacity, not separable from the socket";
+        return say(phrase("unit", "together %1 more than rated: the unit holds more than its label says, or the draw is overestimated"),
+                   say_energy(-*rest.value));
+    return say(phrase("unit", "rest %1: conversion or missing capacity, not separable from the socket"), say_quantity(rest, 0));
 }
 
-std::string sentence_of(const LossSplit& split, const RunRecord& record, const EnergyAnalysis& energy) {
-    std::string text = "Of " + energy_text(*record.unit.rated_energy_wh) + " rated: " + quantity_text(energy.delivered_wh, 0) + " delivered, ";
+Message sentence_of(const LossSplit& split, const RunRecord& record, const EnergyAnalysis& energy) {
+    const Message rated = say_energy(*record.unit.rated_energy_wh), delivered = say_quantity(energy.delivered_wh, 0);
+    const Message hours = say_hours(output_on_hours(energy));
     if (!split.rest_wh.value)
-        return text + quantity_text(split.undelivered_wh, 0) + " not: no-load draw over " + hours_text(output_on_hours(energy)) +
-               ", conversion and missing capacity, which cannot be told apart as the no-load draw is not known (" + split.no_load_taken_wh.reason +
-               ").";
-    text += "about " + quantity_text(split.no_load_taken_wh, 0) + " no-load draw over " + hours_text(output_on_hours(energy));
-    if (split.draw_from_this_run) text += " (if the gauge is linear in stored energy)";
-    return text + ", " + rest_text(split.rest_wh) + ".";
+        return say(phrase("unit", "Of %1 rated: %2 delivered, %3 not: no-load draw over %4, conversion and missing capacity, which cannot be told "
+                                  "apart as the no-load draw is not known (%5)."),
+                   rated, delivered, say_quantity(split.undelivered_wh, 0), hours, split.no_load_taken_wh.reason);
+    return say(split.draw_from_this_run
+                   ? phrase("unit", "Of %1 rated: %2 delivered, about %3 no-load draw over %4 (if the gauge is linear in stored energy), %5.")
+                   : phrase("unit", "Of %1 rated: %2 delivered, about %3 no-load draw over %4, %5."),
+               rated, delivered, say_quantity(split.no_load_taken_wh, 0), hours, rest_clause(split.rest_wh));
 }
 
 } // namespace
@@ -82,16 +96,16 @@ std::string sentence_of(const LossSplit& split, const RunRecord& record, const E
 LossSplit split_losses(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit) {
     LossSplit split;
     const EnergyAnalysis& energy = analysis.energy;
-    if (const std::string reason = why_no_split(record, energy); !reason.empty()) {
+    if (const Message reason = why_no_split(record, energy); !reason.empty()) {
         split.undelivered_wh = not_known("undelivered_wh", "Wh", reason);
         split.no_load_taken_wh = not_known("no_load_taken_wh", "Wh", reason);
         split.rest_wh = not_known("rest_wh", "Wh", reason);
-        split.sentence = "Where the rated energy went is not known: " + reason + ".";
+        split.sentence = say(phrase("unit", "Where the rated energy went is not known: %1."), reason);
         return split;
     }
     const double rated_wh = *record.unit.rated_energy_wh;
     split.undelivered_wh = known("undelivered_wh", "Wh", rated_wh - *energy.delivered_wh.value, std::nullopt, energy.delivered_wh.kind,
-                                 "rated energy (a claim) less delivered energy");
+                                 say(phrase("unit", "rated energy (a claim) less delivered energy")));
     if (energy.delivered_wh.upper) split.undelivered_wh.lower = rated_wh - *energy.delivered_wh.upper;
     if (energy.delivered_wh.lower) split.undelivered_wh.upper = rated_wh - *energy.delivered_wh.lower;
     const bool unit_knows = unit_fit.no_load_draw_w.value.has_value();

@@ -85,16 +85,22 @@ void add_gains(const std::vector<DrainSummary>& drains, RepeatMean& mean) {
     }
 }
 
-std::string mean_words(const std::vector<DrainSummary>& drains, const RepeatMean& mean, const MeasureOptions& options) {
+Message say_what_of(const RepeatMean& mean) {
+    const Message scatter = say_number(100 * mean.scatter_wh / mean.mean_wh, 1);
+    if (fixed_text(mean.lowest_load_w, 0) == fixed_text(mean.highest_load_w, 0))
+        return say(phrase("unit", "mean of %1 drains at %2 W, which scatter by %3 %"), say_number(mean.count()), say_number(mean.mean_load_w, 0),
+                   scatter);
+    return say(phrase("unit", "mean of %1 drains from %2 to %3 W, which scatter by %4 %"), say_number(mean.count()),
+               say_number(mean.lowest_load_w, 0), say_number(mean.highest_load_w, 0), scatter);
+}
+
+Message mean_words(const std::vector<DrainSummary>& drains, const RepeatMean& mean, const MeasureOptions& options) {
     if (mean.count() == 1)
-        return drains[mean.drains.front()].title + " stands alone; drains are taken to repeat within " + repeatability_words(options);
-    const std::string loads = fixed_text(mean.lowest_load_w, 0) == fixed_text(mean.highest_load_w, 0)
-                                  ? "at " + fixed_text(mean.mean_load_w, 0) + " W"
-                                  : "from " + fixed_text(mean.lowest_load_w, 0) + " to " + fixed_text(mean.highest_load_w, 0) + " W";
-    std::string words = "mean of " + std::to_string(mean.count()) + " drains " + loads + ", which scatter by " +
-                        fixed_text(100 * mean.scatter_wh / mean.mean_wh, 1) + " %";
-    if (mean.by_own_scatter && mean.count() == 2) words += "; two drains say little of how well this unit repeats, a third narrows the interval most";
-    return words;
+        return say(phrase("unit", "%1 stands alone; drains are taken to repeat within %2"), drains[mean.drains.front()].title,
+                   repeatability_words(options));
+    if (!mean.by_own_scatter || mean.count() != 2) return say_what_of(mean);
+    return say_joined(
+        {say_what_of(mean), say(phrase("unit", "two drains say little of how well this unit repeats, a third narrows the interval most"))}, "; ");
 }
 
 void put_quantities(const std::vector<DrainSummary>& drains, const MeasureOptions& options, RepeatMean& mean) {
@@ -106,14 +112,15 @@ void put_quantities(const std::vector<DrainSummary>& drains, const MeasureOption
         others += narrower * narrower / 3;
         largest = std::max(largest, gain.half_width_wh);
     }
-    const std::string words = mean_words(drains, mean, options);
+    const Message words = mean_words(drains, mean, options);
     const double rest = std::hypot(mean.independent_wh, std::sqrt(others));
     const UncertaintyPart parts[] = {{mean.independent_wh, mean.degrees_of_freedom}, {std::sqrt(others), unlimited}};
     const double freedom = effective_degrees_of_freedom(parts).value_or(unlimited);
     std::optional<double> half;
     if (limits_known) half = half_width_with_freedom(largest, rest, freedom, options.coverage);
-    mean.delivered_wh = known("delivered_wh", "Wh", mean.mean_wh, half, Kind::measured,
-                              limits_known ? words : words + "; no interval: the error limit of a meter is not stated");
+    mean.delivered_wh =
+        known("delivered_wh", "Wh", mean.mean_wh, half, Kind::measured,
+              limits_known ? words : say_joined({words, say(phrase("unit", "no interval: the error limit of a meter is not stated"))}, "; "));
     if (mean.delivered_wh.lower) mean.delivered_wh.lower = std::max(0.0, *mean.delivered_wh.lower);
     mean.duration_h = known("duration_h", "h", mean.mean_hours, std::nullopt, Kind::measured, words);
 }
@@ -241,28 +248,34 @@ MeasureOptions pooled_options(const std::vector<UnitRuns>& units, const MeasureO
     return with_pooled_repeatability(options, drains);
 }
 
-std::string repeats_sentence(const std::vector<RepeatMean>& repeats, const MeasureOptions& options) {
-    std::string text;
+Message repeats_sentence(const std::vector<RepeatMean>& repeats, const MeasureOptions& options) {
+    std::vector<Message> sentences;
     for (const RepeatMean& mean : repeats) {
         if (mean.count() < 2) continue;
-        text += (text.empty() ? "Mean of " : " Mean of ") + std::to_string(mean.count()) + " drains near " + fixed_text(mean.mean_load_w, 0) +
-                " W: " + quantity_text(mean.delivered_wh) + "; a single one scatters by " +
-                fixed_text(mean.scatter_wh, decimals_for(mean.scatter_wh)) + " Wh (" + fixed_text(100 * mean.scatter_wh / mean.mean_wh, 1) + " %).";
-        if (mean.by_own_scatter && mean.count() == 2) text += " Two drains say little of how well this unit repeats; a third narrows this most.";
+        sentences.push_back(say(phrase("unit", "Mean of %1 drains near %2 W: %3; a single one scatters by %4 Wh (%5 %)."), say_number(mean.count()),
+                                say_number(mean.mean_load_w, 0), say_quantity(mean.delivered_wh),
+                                say_number(mean.scatter_wh, decimals_for(mean.scatter_wh)), say_number(100 * mean.scatter_wh / mean.mean_wh, 1)));
+        if (mean.by_own_scatter && mean.count() == 2)
+            sentences.push_back(say(phrase("unit", "Two drains say little of how well this unit repeats; a third narrows this most.")));
     }
-    if (!text.empty() || repeats.empty()) return text;
-    return (repeats.size() == 1 ? std::string("The drain stands alone") : std::string("Each drain stands alone at its load")) +
-           ": how well this unit repeats is taken as " + repeatability_words(options) + ".";
+    if (!sentences.empty() || repeats.empty()) return say_joined(sentences, " ");
+    return say(repeats.size() == 1 ? phrase("unit", "The drain stands alone: how well this unit repeats is taken as %1.")
+                                   : phrase("unit", "Each drain stands alone at its load: how well this unit repeats is taken as %1."),
+               repeatability_words(options));
 }
 
-std::string repeatability_words(const MeasureOptions& options) {
+Message repeatability_words(const MeasureOptions& options) {
     switch (options.repeatability_source) {
     case RepeatabilitySource::usual:
-        return exact_text(options.repeatability_percent) + " % (the usual figure, which nobody has tried on these units)";
-    case RepeatabilitySource::stated: return exact_text(options.repeatability_percent) + " % (as the tester states)";
+        return say(phrase("unit", "%1 % (the usual figure, which nobody has tried on these units)"),
+                   say_digits(exact_text(options.repeatability_percent)));
+    case RepeatabilitySource::stated:
+        return say(phrase("unit", "%1 % (as the tester states)"), say_digits(exact_text(options.repeatability_percent)));
     case RepeatabilitySource::pooled:
-        return fixed_text(options.repeatability_percent, 2) + " % (from the repeated drains of this logbook, " +
-               std::to_string(options.repeatability_degrees) + " degrees of freedom)";
+        return say_count(options.repeatability_degrees,
+                         phrases("unit", "%1 % (from the repeated drains of this logbook, %n degrees of freedom)",
+                                 "%1 % (from the repeated drains of this logbook, %n degree of freedom)"),
+                         say_number(options.repeatability_percent, 2));
     }
     return {};
 }

@@ -81,9 +81,9 @@ inline constexpr std::size_t least_pooled_degrees = 5;
 
 /// For people, a sentence for each mean: "Mean of 5 drains at 100 W: 879 ± 27 Wh; a single one scatters by 23.8 Wh (2.7 %)." Where no drain was
 /// repeated, that each stands alone and what is taken of how well the unit repeats. Empty without a mean.
-[[nodiscard]] std::string repeats_sentence(const std::vector<RepeatMean>& repeats, const MeasureOptions& options);
+[[nodiscard]] Message repeats_sentence(const std::vector<RepeatMean>& repeats, const MeasureOptions& options);
 
 /// "0.5 % (the usual figure, which nobody has tried on these units)", for methods and reports.
-[[nodiscard]] std::string repeatability_words(const MeasureOptions& options);
+[[nodiscard]] Message repeatability_words(const MeasureOptions& options);
 
 } // namespace ullage

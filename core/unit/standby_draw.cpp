@@ -3,8 +3,6 @@
 
 #include "base/number.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -34,16 +32,17 @@ std::optional<GaugeFall> gauge_fall(const RunRecord& record) {
 
 Quantity by_gauge(const char* key, const RunRecord& record) {
     const auto fall = gauge_fall(record);
-    if (!fall) return not_known(key, "W", fmt::format("run {} has no two gauge readings", record.number));
+    if (!fall) return not_known(key, "W", say(phrase("unit", "run %1 has no two gauge readings"), say_number(record.number)));
     const double rated_wh = record.unit.rated_energy_wh.value_or(0);
-    if (rated_wh <= 0) return not_known(key, "W", "the rated energy of the unit is not stated");
+    if (rated_wh <= 0) return not_known(key, "W", say(phrase("unit", "the rated energy of the unit is not stated")));
     const double step = record.unit.gauge_step_percent;
     // Two readings of the gauge, each good to half a step: triangular.
     const double half_pt = step * (1 - std::sqrt(0.05));
     const double watts_per_pt = rated_wh / 100 / fall->hours;
-    std::string reason = fmt::format("run {}: the gauge fell from {} to {} % in {} h; assumes an accurate gauge and the rated energy", record.number,
-                                     exact_text(fall->first_percent), exact_text(fall->last_percent), fixed_text(fall->hours, 1));
-    Quantity draw = known(key, "W", fall->drop_pt * watts_per_pt, half_pt * watts_per_pt, Kind::projected, std::move(reason));
+    const Message reason = say(phrase("unit", "run %1: the gauge fell from %2 to %3 % in %4 h; assumes an accurate gauge and the rated energy"),
+                               say_number(record.number), say_digits(exact_text(fall->first_percent)), say_digits(exact_text(fall->last_percent)),
+                               say_number(fall->hours, 1));
+    Quantity draw = known(key, "W", fall->drop_pt * watts_per_pt, half_pt * watts_per_pt, Kind::projected, reason);
     if (draw.lower && *draw.lower < 0) draw.lower = 0;
     return draw;
 }
@@ -66,8 +65,8 @@ std::optional<Quantity> by_recharge(const RunRecord& standby, const EnergyAnalys
     std::optional<double> half;
     if (const auto half_wh = in.half_width()) half = *half_wh / hours;
     return known("standby_draw_w", "W", *in.value / hours, half, Kind::measured,
-                 fmt::format("run {} put back what {} h of standing (run {}) had taken; at the meter, the charging loss inside", charge.number,
-                             fixed_text(hours, 1), standby.number));
+                 say(phrase("unit", "run %1 put back what %2 h of standing (run %3) had taken; at the meter, the charging loss inside"),
+                     say_number(charge.number), say_number(hours, 1), say_number(standby.number)));
 }
 
 Quantity scaled(const Quantity& draw, const char* key, double hours) {
@@ -84,11 +83,11 @@ void complete(StandingDraw& draw, bool at_charger, const RoundTrip& trip, const 
     draw.per_month_wh = scaled(draw.draw_w, "own_wh_per_month", hours_per_day * days_per_month);
     if (!draw.draw_w.value) return;
     double factor = 1;
-    if (at_charger) draw.basis = "as metered before the charger";
+    if (at_charger) draw.basis = say(phrase("unit", "as metered before the charger"));
     else if (trip.efficiency.value && *trip.efficiency.value > 0) {
         factor = 1 / *trip.efficiency.value;
-        draw.basis = "with the loss of the round trip";
-    } else draw.basis = "without the charging loss, which is not known";
+        draw.basis = say(phrase("unit", "with the loss of the round trip"));
+    } else draw.basis = say(phrase("unit", "without the charging loss, which is not known"));
     if (!price) return;
     draw.cost_per_day = *draw.per_day_wh.value / 1000 * factor * price->per_kwh;
     draw.cost_per_month = *draw.per_month_wh.value / 1000 * factor * price->per_kwh;
@@ -101,7 +100,8 @@ StandingDraws own_draws(const UnitRuns& records, const std::vector<EnergyAnalysi
     StandingDraws draws;
     draws.output_on.draw_w = fit.no_load_draw_w;
     draws.output_off.draw_w =
-        not_known("standby_draw_w", "W", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it");
+        not_known("standby_draw_w", "W",
+                  say(phrase("unit", "no standby run: leave the unit full with its output off for days, reading the gauge, then charge it")));
     bool at_charger = false;
     for (std::size_t r = 0; r < records.size(); ++r) {
         if (records[r]->run.kind == RunKind::no_load_drain && !fit.no_load_draw_w.value)

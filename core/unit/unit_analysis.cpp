@@ -15,10 +15,10 @@ namespace {
 constexpr double lowest_load_w = 10;
 constexpr std::size_t most_loads = 5;
 
-std::string time_text(double hours) {
-    if (hours < 1) return "about " + fixed_text(hours * 60, 0) + " min";
-    if (hours >= 96) return "about " + fixed_text(hours / 24, 0) + " days";
-    return "about " + fixed_text(hours, hours < 10 ? 1 : 0) + " h";
+Message say_about(double hours) {
+    if (hours < 1) return say(phrase("unit", "about %1 min"), say_number(hours * 60, 0));
+    if (hours >= 96) return say(phrase("unit", "about %1 days"), say_number(hours / 24, 0));
+    return say(phrase("unit", "about %1 h"), say_number(hours, hours < 10 ? 1 : 0));
 }
 
 } // namespace
@@ -36,11 +36,11 @@ std::vector<double> round_loads(const UnitFit& fit, const Unit& unit) {
     return loads;
 }
 
-std::string next_run_sentence(const UnitFit& fit, const std::optional<NextRun>& next_run) {
-    if (fit.used_drains == 0) return "A drain from full to cut-off at any load would be the first to tell.";
-    if (!next_run) return "No single further drain would narrow this by much.";
-    return "A drain near " + fixed_text(next_run->load_w, 0) + " W (" + time_text(next_run->expected_run_time_h) +
-           ") would narrow this most, by a factor of " + fixed_text(next_run->shrink_factor, 1) + ".";
+Message next_run_sentence(const UnitFit& fit, const std::optional<NextRun>& next_run) {
+    if (fit.used_drains == 0) return say(phrase("unit", "A drain from full to cut-off at any load would be the first to tell."));
+    if (!next_run) return say(phrase("unit", "No single further drain would narrow this by much."));
+    return say(phrase("unit", "A drain near %1 W (%2) would narrow this most, by a factor of %3."), say_number(next_run->load_w, 0),
+               say_about(next_run->expected_run_time_h), say_number(next_run->shrink_factor, 1));
 }
 
 UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit) {

@@ -28,7 +28,7 @@ struct UnitAnalysis {
 [[nodiscard]] std::vector<double> round_loads(const UnitFit& fit, const Unit& unit);
 
 /// "A drain near 310 W (about 3 h) would narrow this most, by a factor of 1.8."; says so where no drain would.
-[[nodiscard]] std::string next_run_sentence(const UnitFit& fit, const std::optional<NextRun>& next_run);
+[[nodiscard]] Message next_run_sentence(const UnitFit& fit, const std::optional<NextRun>& next_run);
 
 /// Puts together fit, predictions, next run, drift and gauge drift. `fit` is that of the unit's runs.
 [[nodiscard]] UnitAnalysis analyse_unit(const Unit& unit, UnitFit fit);

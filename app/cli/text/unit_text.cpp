@@ -17,9 +17,9 @@ using Content = TableColumn::Content;
 
 std::string heading(const UnitAnalysis& analysis) {
     const std::string line = one_line(fmt::format("All drains of {} together", analysis.unit.name));
-    const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options));
-    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") +
-           one_line(analysis.fit.sentence.text()) + '\n';
+    const std::string repeats = one_line(repeats_sentence(analysis.fit.repeats, analysis.fit.options).text());
+    return line + '\n' + std::string(display_width(line), '=') + '\n' + repeats + (repeats.empty() ? "" : "\n") + one_line(analysis.fit.sentence) +
+           '\n';
 }
 
 Quantity plain(const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); }
@@ -62,7 +62,7 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
     const GaugeDrift& drift = analysis.gauge_drift;
     std::string text = "Gauge from run to run: " + one_line(drift.sentence.text()) + '\n';
     if (!drift.lead) return text;
-    text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead])) + '\n';
+    text += "  " + one_line(wh_per_point_sentence(analysis.fit, drift.comparisons[*drift.lead]).text()) + '\n';
     Table table;
     table.title = "Full drains at like loads, run to run";
     table.columns = {{"runs", "runs", {}, Content::text, 0},
@@ -76,7 +76,7 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
         table.rows.push_back({fmt::format("{} to {}", analysis.fit.drains[pair.earlier].run_number, analysis.fit.drains[pair.later].run_number),
                               pair.wh_per_point.change_percent, pair.energy.change_percent,
                               known("shift_pt", "pt", pair.curve.size_pt, pair.curve.half_width_pt, Kind::measured),
-                              plain("%", pair.curve.depth_percent), p_text(pair.adjusted_p), std::string(pair.curve_moved ? "yes" : "no")});
+                              plain("%", pair.curve.depth_percent), say_p(pair.adjusted_p).text(), std::string(pair.curve_moved ? "yes" : "no")});
     table.remarks = {"Changes of Wh per gauge point and of the energy are corrected for the loads."};
     return text + '\n' + table_text(table, TableFormat::text);
 }

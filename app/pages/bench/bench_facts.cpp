@@ -52,7 +52,7 @@ void tell_cut_off(BenchEntry& entry, const RunRecord& record, const RunForecast&
         entry.cut_off_at = tr("since %1").arg(text_of(near_moment_text(range.upper_ms, as_of_ms, record.run.time_zone)));
         return;
     }
-    entry.cut_off_label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
+    entry.cut_off_label = tr("cut-off, %1").arg(text_of(say_forecast_account(forecast.account)));
     entry.cut_off_at = range.lower_ms < as_of_ms
                            ? tr("%1 at the latest").arg(text_of(near_moment_text(range.upper_ms, as_of_ms, record.run.time_zone)))
                            : text_of(expected_clock_text(range, as_of_ms, record.run.time_zone));

@@ -155,7 +155,7 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast, UtcMs 
     StripFigure figure{QStringLiteral("cutOff"), tr("cut-off expected"), dash(), tr("not known"), text_of(forecast.cut_off_reason)};
     if (!forecast.cut_off) return figure;
     // What the range rests on stands with it: an account of the gauge is no fact.
-    figure.label = tr("cut-off, %1").arg(text_of(forecast_account_text(forecast.account)));
+    figure.label = tr("cut-off, %1").arg(text_of(say_forecast_account(forecast.account)));
     const UtcMs as_of_ms = std::max(now_ms, forecast.as_of_ms);
     const QString hours = text_of(expected_hours_text(*forecast.cut_off, as_of_ms));
     const QString range = text_of(expected_clock_text(*forecast.cut_off, as_of_ms, record.run.time_zone));

@@ -39,7 +39,7 @@ QString unbroken(QString words) { return words.replace(QLatin1Char(' '), QChar(Q
 /// Outcomes are told by word and sign, not only by colour.
 QString outcome_cell(PvComparison::Outcome outcome, const Palette& palette) {
     using Outcome = PvComparison::Outcome;
-    const QString word = unbroken(text_of(pv_outcome_text(outcome)));
+    const QString word = unbroken(text_of(say_pv_outcome(outcome)));
     switch (outcome) {
     case Outcome::good: return QStringLiteral("<span style='color:%1'>✓&nbsp;%2</span>").arg(palette.good.name(), word);
     case Outcome::clips: return QStringLiteral("<span style='color:%1'>◐&nbsp;%2</span>").arg(palette.accent.name(), word);

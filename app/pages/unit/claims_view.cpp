@@ -27,7 +27,7 @@ QString shown(const Quantity& quantity) {
 
 /// Told by sign and word, not only by colour.
 QString verdict_cell(ClaimVerdict verdict, const Palette& palette) {
-    const QString word = text_of(claim_verdict_text(verdict));
+    const QString word = text_of(say_claim_verdict(verdict));
     switch (verdict) {
     case ClaimVerdict::holds: return QStringLiteral("<span style='color:%1'>✓ %2</span>").arg(palette.good.name(), word);
     case ClaimVerdict::does_not_hold: return QStringLiteral("<b style='color:%1'>✕ %2</b>").arg(palette.fault_ink.name(), word);
@@ -45,7 +45,7 @@ QString claims_html(const UnitClaims& claims) {
                        .arg(palette.soft.name(), tr("claim"), tr("claimed"), tr("measured"), tr("verdict"), tr("evidence"));
     for (const ClaimCheck& check : claims.checks)
         html += QStringLiteral("<tr><td>%1</td><td align='right'>%2</td><td align='right'>%3</td><td>%4</td><td style='color:%5'>%6</td></tr>")
-                    .arg(text_of(check.title), text_of(claimed_text(check)), shown(check.measured), verdict_cell(check.verdict, palette),
+                    .arg(text_of(check.title), text_of(say_claimed(check)), shown(check.measured), verdict_cell(check.verdict, palette),
                          palette.soft.name(), text_of(check.evidence).toHtmlEscaped());
     return html +
            QStringLiteral("</table><p style='color:%1'>%2</p>").arg(palette.soft.name(), text_of(decision_rule_text(claims.options)).toHtmlEscaped());

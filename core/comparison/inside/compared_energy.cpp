@@ -66,21 +66,22 @@ const DrainSummary* drain_of(const UnitFit& fit, const RunId& run_uuid) {
 
 } // namespace
 
-std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, const FairComparison& fair, std::size_t row, std::string& why) {
+std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, const FairComparison& fair, std::size_t row, Message& why) {
     const ComparisonRow& tested = comparison.rows[row];
     const FairRow& at = fair.rows[row];
     const UnitFit& fit = comparison.fits[tested.fit];
     const Quantity& energy = at.deliverable_wh;
     if (!energy.value) {
-        why = tested.unit.name + ": " + energy.reason;
+        why = say(phrase("comparison", "%1: %2"), tested.unit.name, energy.reason);
         return std::nullopt;
     }
     if (energy.kind != Kind::measured && energy.kind != Kind::projected) {
-        why = tested.unit.name + ": its energy is only \"" + std::string(kind_text(energy.kind)) + "\"";
+        why = say(phrase("comparison", "%1: its energy is only \"%2\""), tested.unit.name, say_kind(energy.kind));
         return std::nullopt;
     }
     if (!energy.half_width()) {
-        why = tested.unit.name + ": " + (energy.reason.empty() ? Message("its energy has no interval") : energy.reason);
+        why = energy.reason.empty() ? say(phrase("comparison", "%1: its energy has no interval"), tested.unit.name)
+                                    : say(phrase("comparison", "%1: %2"), tested.unit.name, energy.reason);
         return std::nullopt;
     }
     if (at.standing == Standing::moved) return moved(fit, *fair.load, *energy.value);

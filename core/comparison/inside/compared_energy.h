@@ -24,7 +24,7 @@ struct ComparedEnergy {
 
 /// The deliverable energy of a row at the common load. Absent where it has no interval; `why` then says so.
 [[nodiscard]] std::optional<ComparedEnergy> compared_energy_of(const Comparison& comparison, const FairComparison& fair, std::size_t row,
-                                                               std::string& why);
+                                                               Message& why);
 
 /// Half-width of the interval of a·x − b·y.
 [[nodiscard]] double difference_half_width(const ComparedEnergy& x, double a, const ComparedEnergy& y, double b, double coverage);

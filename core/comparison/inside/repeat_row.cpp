@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "comparison/inside/repeat_row.h"
 
-#include <string>
-
 namespace ullage {
 namespace {
 
@@ -20,7 +18,7 @@ Quantity mean_of_drains(Quantity EnergyAnalysis::*figure, const RepeatMean& mean
         if (of_drain.kind != Kind::measured) kind = of_drain.kind;
     }
     const Quantity& first = energies.front()->*figure;
-    if (!all_known) return not_known(first.key, first.unit, "it is not known of every drain of the mean");
+    if (!all_known) return not_known(first.key, first.unit, say(phrase("comparison", "it is not known of every drain of the mean")));
     const auto n = static_cast<double>(energies.size());
     return known(first.key, first.unit, sum / n, intervals ? std::optional(half_widths / n) : std::nullopt, kind, mean.delivered_wh.reason);
 }
@@ -35,7 +33,7 @@ void put_what_follows(ComparisonRow& row) {
 
 Quantity fraction_of_rated(const Unit& unit, const Quantity& energy_wh) {
     const double rated_wh = unit.rated_energy_wh.value_or(0);
-    if (rated_wh <= 0) return not_known("usable_fraction", "1", "the rated energy of the unit is not stated");
+    if (rated_wh <= 0) return not_known("usable_fraction", "1", say(phrase("comparison", "the rated energy of the unit is not stated")));
     Quantity result = energy_wh;
     result.key = "usable_fraction";
     result.unit = "1";
@@ -48,14 +46,18 @@ void put_repeat_count(const RepeatMean& mean, ComparisonRow& row) {
     const auto n = static_cast<double>(mean.count());
     row.mean = mean;
     row.repeats = known("repeats", "1", n, std::nullopt, Kind::measured);
-    row.scatter_percent = mean.count() > 1 ? known("scatter_percent", "%", 100 * mean.scatter_wh / mean.mean_wh, std::nullopt, Kind::measured,
-                                                   "experimental standard deviation of one drain, " + std::to_string(mean.count() - 1) +
-                                                       (mean.count() == 2 ? " degree of freedom" : " degrees of freedom"))
-                                           : not_known("scatter_percent", "%", "one drain stands alone");
+    if (mean.count() < 2) {
+        row.scatter_percent = not_known("scatter_percent", "%", say(phrase("comparison", "one drain stands alone")));
+        return;
+    }
+    row.scatter_percent =
+        known("scatter_percent", "%", 100 * mean.scatter_wh / mean.mean_wh, std::nullopt, Kind::measured,
+              say_count(mean.count() - 1, phrases("comparison", "experimental standard deviation of one drain, %n degrees of freedom",
+                                                  "experimental standard deviation of one drain, %n degree of freedom")));
 }
 
 void put_repeats(const RepeatMean& mean, const std::vector<const EnergyAnalysis*>& energies, ComparisonRow& row) {
-    row.run_title = "mean of " + std::to_string(mean.count()) + " drains";
+    row.run_title = say(phrase("comparison", "mean of %1 drains"), say_number(mean.count()));
     row.delivered_wh = mean.delivered_wh;
     row.usable_fraction = fraction_of_rated(row.unit, mean.delivered_wh);
     row.mean_load_w = mean_of_drains(&EnergyAnalysis::mean_load_w, mean, energies);
@@ -69,7 +71,8 @@ void put_alone(ComparisonRow& row) {
     const auto widen = [&row](Quantity& quantity, const Quantity& alone) {
         quantity.lower = alone.lower;
         quantity.upper = alone.upper;
-        quantity.reason += (quantity.reason.empty() ? "" : "; ") + row.mean->delivered_wh.reason;
+        if (quantity.reason.empty()) quantity.reason = row.mean->delivered_wh.reason;
+        else quantity.reason = say_joined({quantity.reason, row.mean->delivered_wh.reason}, "; ");
     };
     widen(row.delivered_wh, row.mean->delivered_wh);
     widen(row.usable_fraction, fraction_of_rated(row.unit, row.mean->delivered_wh));

@@ -23,12 +23,16 @@ void add_missing_channel(const RunRecord& record, const RunForecast& forecast, s
     const auto& meter = forecast.last_register_ms;
     const std::string& zone = record.run.time_zone;
     if (record.meter && record.run.kind == RunKind::drain && !meter)
-        advice.push_back({{}, "The register has not been read yet: read it together with the gauge."});
+        advice.push_back({{}, say(phrase("forecast", "The register has not been read yet: read it together with the gauge."))});
     else if (meter && gauge && *gauge > *meter)
-        advice.push_back({{}, "The register has not been read since " + since_text(*meter, forecast, zone) + ", the gauge has: read both together."});
-    else if (!gauge) advice.push_back({{}, "The gauge has not been read yet: read it together with the register."});
+        advice.push_back({{},
+                          say(phrase("forecast", "The register has not been read since %1, the gauge has: read both together."),
+                              since_text(*meter, forecast, zone))});
+    else if (!gauge) advice.push_back({{}, say(phrase("forecast", "The gauge has not been read yet: read it together with the register."))});
     else if (meter && *meter > *gauge)
-        advice.push_back({{}, "The gauge has not been read since " + since_text(*gauge, forecast, zone) + ", the register has: read both together."});
+        advice.push_back({{},
+                          say(phrase("forecast", "The gauge has not been read since %1, the register has: read both together."),
+                              since_text(*gauge, forecast, zone))});
 }
 
 /// Around the cut-off: whoever sees it knows the run time to the minute.
@@ -38,51 +42,63 @@ void add_cut_off(const RunRecord& record, const RunForecast& forecast, std::vect
     const std::string& zone = record.run.time_zone;
     if (time.upper_ms < forecast.as_of_ms) {
         advice.push_back({{},
-                          "The cut-off was expected by " + clock_text(time.upper_ms, zone) +
-                              ": look whether the output is still on, and read gauge and register."});
+                          say(phrase("forecast", "The cut-off was expected by %1: look whether the output is still on, and read gauge and register."),
+                              clock_text(time.upper_ms, zone))});
         return;
     }
     const double width_min = hours_between(time.lower_ms, time.upper_ms) * 60;
     const double every_min = std::clamp(std::round(width_min / 10 / 5) * 5, 5.0, 30.0);
     const UtcMs from_ms = time.lower_ms - static_cast<UtcMs>(std::max(least_lead_min, every_min)) * minute_ms;
-    const std::string each = fixed_text(every_min, 0) + " min";
-    const std::string range = expected_clock_text(time, forecast.as_of_ms, zone);
+    const Message each_min = say_number(every_min, 0), range = say_expected_clock(time, forecast.as_of_ms, zone);
     if (from_ms <= forecast.as_of_ms)
         advice.push_back({{},
-                          "Read often now, each " + each + ": the cut-off is expected " + range +
-                              ", and a cut-off that is seen gives the run time to the minute."});
-    else advice.push_back({from_ms, "Read often from " + clock_text(from_ms, zone) + ", each " + each + ": the cut-off is expected " + range + "."});
+                          say(phrase("forecast", "Read often now, each %1 min: the cut-off is expected %2, and a cut-off that is seen gives the run "
+                                                 "time to the minute."),
+                              each_min, range)});
+    else
+        advice.push_back({from_ms, say(phrase("forecast", "Read often from %1, each %2 min: the cut-off is expected %3."), clock_text(from_ms, zone),
+                                       each_min, range)});
 }
+
+/// A gauge value near which a pair of readings settles something, and what is said of it.
+struct TellingPair {
+    double percent;
+    Phrase with_time, without_time;
+};
+constexpr TellingPair telling_pairs[] = {
+    {50, phrase("forecast", "Read register and gauge together near %1 % (expected %2): it tells a bent gauge from a straight one."),
+     phrase("forecast", "Read register and gauge together near %1 %: it tells a bent gauge from a straight one.")},
+    {20,
+     phrase("forecast", "Read register and gauge together near %1 % (expected %2): it shows how the gauge runs into its end, and narrows the cut-off "
+                        "most."),
+     phrase("forecast", "Read register and gauge together near %1 %: it shows how the gauge runs into its end, and narrows the cut-off most.")},
+    {bottom_shown_percent,
+     phrase("forecast", "Read register and gauge together near %1 % (expected %2): what is delivered after that is the gauge's hidden reserve."),
+     phrase("forecast", "Read register and gauge together near %1 %: what is delivered after that is the gauge's hidden reserve.")}};
 
 /// The pair of readings that would tell most.
 void add_open_question(const RunRecord& record, const RunForecast& forecast, std::vector<ReadingAdvice>& advice) {
     if (!forecast.gauge_speed) {
         if (forecast.last_gauge_ms)
             advice.push_back({{},
-                              "The gauge has not fallen enough to tell anything yet: read gauge and register together once it "
-                              "has fallen by a few points."});
+                              say(phrase("forecast", "The gauge has not fallen enough to tell anything yet: read gauge and register together once it "
+                                                     "has fallen by a few points."))});
         return;
     }
     const double shown = forecast.gauge_speed->shown_percent;
     if (shown <= bottom_shown_percent) {
         advice.push_back({{},
-                          "The gauge has come to its lowest values: each reading of the register from now on measures what is "
-                          "left when it shows nothing."});
+                          say(phrase("forecast", "The gauge has come to its lowest values: each reading of the register from now on measures what is "
+                                                 "left when it shows nothing."))});
         return;
     }
-    struct Pair {
-        double percent;
-        const char* settles;
-    };
-    constexpr Pair pairs[] = {{50, "it tells a bent gauge from a straight one"},
-                              {20, "it shows how the gauge runs into its end, and narrows the cut-off most"},
-                              {bottom_shown_percent, "what is delivered after that is the gauge's hidden reserve"}};
-    for (const Pair& pair : pairs) {
+    for (const TellingPair& pair : telling_pairs) {
         if (pair.percent > shown - std::max(3.0, forecast.gauge_speed->step_pt)) continue;
         const auto time = gauge_drop_time(forecast, shown - pair.percent);
-        std::string text = "Read register and gauge together near " + exact_text(pair.percent) + " %";
-        if (time) text += " (expected " + expected_clock_text(*time, forecast.as_of_ms, record.run.time_zone) + ")";
-        advice.push_back({time ? std::optional(time->estimate_ms) : std::nullopt, text + ": " + pair.settles + "."});
+        const Message percent = say_digits(exact_text(pair.percent));
+        if (time)
+            advice.push_back({time->estimate_ms, say(pair.with_time, percent, say_expected_clock(*time, forecast.as_of_ms, record.run.time_zone))});
+        else advice.push_back({{}, say(pair.without_time, percent)});
         return;
     }
 }

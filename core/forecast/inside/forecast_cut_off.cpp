@@ -49,48 +49,74 @@ std::optional<Spread> left_range(const std::vector<LeftWeight>& lefts, double co
     return spread_of(std::move(values), coverage);
 }
 
-std::string load_words(const FutureLoads& loads) {
+/// What is assumed of the load; empty without one.
+Message load_clause(const FutureLoads& loads) {
     if (loads.overall_w() <= 0) return {};
-    const std::string overall = fixed_text(loads.overall_w(), 0) + " W";
+    const Message overall = say_number(loads.overall_w(), 0);
     switch (loads.shape()) {
-    case FutureLoads::Shape::steady: return "assumes that the load stays near " + overall;
-    case FutureLoads::Shape::cycling: return "assumes that the load goes on as it has, " + overall + " in the mean";
+    case FutureLoads::Shape::steady: return say(phrase("forecast", "assumes that the load stays near %1 W"), overall);
+    case FutureLoads::Shape::cycling: return say(phrase("forecast", "assumes that the load goes on as it has, %1 W in the mean"), overall);
     case FutureLoads::Shape::stepped: break;
     }
-    return "allows for a load that stays near " + fixed_text(loads.recent_w(), 0) + " W and for one that returns to " + overall +
-           " in the mean; a step yet to come cannot be foreseen";
+    return say(phrase("forecast", "allows for a load that stays near %1 W and for one that returns to %2 W in the mean; a step yet to come cannot be "
+                                  "foreseen"),
+               say_number(loads.recent_w(), 0), overall);
 }
 
-std::string account_words(const CutOffForecast& made) {
+Message account_clause(const CutOffForecast& made) {
     switch (made.account) {
     case ForecastAccount::right:
-        return made.basis == ForecastBasis::both ? "; holds if the gauge is right, as the earlier drains leave less than 2 % for a wrong one"
-                                                 : "; holds if the gauge is right, as readings and label leave less than 2 % for a wrong one";
-    case ForecastAccount::wrong: return "; holds if the gauge is wrong, as readings and label leave less than 2 % for a right one";
+        return say(made.basis == ForecastBasis::both
+                       ? phrase("forecast", "holds if the gauge is right, as the earlier drains leave less than 2 % for a wrong one")
+                       : phrase("forecast", "holds if the gauge is right, as readings and label leave less than 2 % for a wrong one"));
+    case ForecastAccount::wrong:
+        return say(phrase("forecast", "holds if the gauge is wrong, as readings and label leave less than 2 % for a right one"));
     case ForecastAccount::whichever: break;
     }
     const bool by_gauge = made.basis == ForecastBasis::trend || made.basis == ForecastBasis::disagreeing;
-    return by_gauge ? "; holds whether the gauge is right or wrong" : "; asks no gauge, so it holds whether it is right or wrong";
+    return say(by_gauge ? phrase("forecast", "holds whether the gauge is right or wrong")
+                        : phrase("forecast", "asks no gauge, so it holds whether it is right or wrong"));
 }
 
-std::string charge_words(const CutOffSetup& setup) {
-    if (!setup.has_register || !setup.unit_fit.full_charge) return {};
-    return ", within the " + energy_text(setup.unit_fit.full_charge->charged_wh) + " that an earlier charge from cut-off to full took in";
-}
-
-std::string words(const CutOffSetup& setup, const CutOffForecast& made, bool limit_assumed) {
-    const ForecastBasis basis = made.basis;
-    const bool charge_alone = basis == ForecastBasis::label && !setup.record.unit.rated_energy_wh;
-    std::string text = charge_alone ? "from what the unit was charged with" : "from " + std::string(forecast_basis_text(basis));
-    if (!setup.has_register && basis == ForecastBasis::trend) text += " and time alone, without a register: assumes a steady load";
-    if (basis == ForecastBasis::trend || basis == ForecastBasis::label) text += charge_words(setup);
-    if (const std::string load = load_words(setup.loads); !load.empty()) text += "; " + load;
+/// What it rests on where an earlier charge bounds it too.
+Message within_charge(const CutOffSetup& setup, ForecastBasis basis) {
+    const Message charged = say_energy(setup.unit_fit.full_charge->charged_wh);
     if (basis == ForecastBasis::trend)
-        text += "; allows for a gauge that is bent, offset, ends early, falls too fast, lingers, sticks, jumps, or is blind to the unit's own "
-                "consumption";
-    if (basis == ForecastBasis::disagreeing) text += "; the range holds both";
-    if (limit_assumed) text += "; ±" + exact_text(assumed_limit_percent) + " % taken for a meter whose error limit is not stated";
-    return text + account_words(made);
+        return say(phrase("forecast", "from this run's gauge, within the %1 that an earlier charge from cut-off to full took in"), charged);
+    if (setup.record.unit.rated_energy_wh)
+        return say(phrase("forecast", "from the unit's label alone, within the %1 that an earlier charge from cut-off to full took in"), charged);
+    return say(phrase("forecast", "from what the unit was charged with, within the %1 that an earlier charge from cut-off to full took in"), charged);
+}
+
+Message basis_clause(const CutOffSetup& setup, ForecastBasis basis) {
+    const bool by_charge = setup.has_register && setup.unit_fit.full_charge;
+    if (by_charge && (basis == ForecastBasis::trend || basis == ForecastBasis::label)) return within_charge(setup, basis);
+    switch (basis) {
+    case ForecastBasis::label:
+        return say(setup.record.unit.rated_energy_wh ? phrase("forecast", "from the unit's label alone")
+                                                     : phrase("forecast", "from what the unit was charged with"));
+    case ForecastBasis::trend:
+        return say(setup.has_register ? phrase("forecast", "from this run's gauge")
+                                      : phrase("forecast", "from this run's gauge and time alone, without a register: assumes a steady load"));
+    case ForecastBasis::earlier_drains: return say(phrase("forecast", "from earlier drains of the unit"));
+    case ForecastBasis::both: return say(phrase("forecast", "from earlier drains of the unit, with which this run's gauge agrees"));
+    case ForecastBasis::disagreeing: break;
+    }
+    return say(phrase("forecast", "from earlier drains of the unit and this run's gauge, which disagree"));
+}
+
+Message words(const CutOffSetup& setup, const CutOffForecast& made, bool limit_assumed) {
+    std::vector<Message> clauses{basis_clause(setup, made.basis)};
+    if (const Message load = load_clause(setup.loads); !load.empty()) clauses.push_back(load);
+    if (made.basis == ForecastBasis::trend)
+        clauses.push_back(say(phrase("forecast", "allows for a gauge that is bent, offset, ends early, falls too fast, lingers, sticks, jumps, or is "
+                                                 "blind to the unit's own consumption")));
+    if (made.basis == ForecastBasis::disagreeing) clauses.push_back(say(phrase("forecast", "the range holds both")));
+    if (limit_assumed)
+        clauses.push_back(
+            say(phrase("forecast", "±%1 % taken for a meter whose error limit is not stated"), say_digits(exact_text(assumed_limit_percent))));
+    clauses.push_back(account_clause(made));
+    return say_joined(clauses, "; ");
 }
 
 /// From what the earlier drains say, held against this run's gauge where it can tell. A gauge that agrees does not narrow the
@@ -123,10 +149,10 @@ std::optional<CutOffForecast> with_earlier_drains(const CutOffSetup& setup, cons
 CutOffForecast forecast_cut_off(const CutOffSetup& setup) {
     CutOffForecast result;
     if (setup.record.run.kind == RunKind::drain && setup.has_register && setup.trend.end.delivered_wh <= 0) {
-        result.reason = "nothing has been delivered yet";
+        result.reason = say(phrase("forecast", "nothing has been delivered yet"));
         return result;
     }
-    const std::string without_trend = no_trend(setup.trend);
+    const Message without_trend = no_trend(setup.trend);
     if (const auto fit = by_earlier_drains(setup)) {
         if (auto found = with_earlier_drains(setup, *fit, without_trend.empty())) result = std::move(*found);
     } else if (without_trend.empty() || (setup.has_register && setup.trend.most_wh && !setup.trend.points.empty())) {
@@ -134,16 +160,17 @@ CutOffForecast forecast_cut_off(const CutOffSetup& setup) {
         const std::vector<LeftWeight> lefts = lefts_by_trend(setup);
         result.hours = hours_by_families(setup, lefts);
         result.account = account_of(setup.trend, lefts);
-        if (result.hours) result.reason = words(setup, result, false) + (without_trend.empty() ? "" : "; " + without_trend);
+        if (result.hours) result.reason = words(setup, result, false);
+        if (result.hours && !without_trend.empty()) result.reason = say_joined({result.reason, without_trend}, "; ");
     } else {
-        result.reason = without_trend + ", and no earlier drain of the unit tells";
+        result.reason = say(phrase("forecast", "%1, and no earlier drain of the unit tells"), without_trend);
         return result;
     }
     if (!result.hours) {
-        result.reason = "it has already delivered more than the readings and the unit's label allow for; read often now";
+        result.reason = say(phrase("forecast", "it has already delivered more than the readings and the unit's label allow for; read often now"));
     } else if (result.hours->upper > longest_forecast_h) {
         result.hours.reset();
-        result.reason = "the load is so small that the end may be more than a year away";
+        result.reason = say(phrase("forecast", "the load is so small that the end may be more than a year away"));
     }
     return result;
 }

@@ -6,7 +6,6 @@
 #include "forecast/inside/what_is_left.h"
 
 #include <optional>
-#include <string>
 
 namespace ullage {
 

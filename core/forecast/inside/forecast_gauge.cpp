@@ -85,15 +85,16 @@ void allow_for_steps(const std::vector<Shown>& all, GaugeSpeed& speed) {
 Result<GaugeSpeed> gauge_speed(const RunRecord& record, const EnergyAnalysis& energy, const std::vector<TrendPoint>& points, const FutureLoads& loads,
                                bool has_register) {
     const std::vector<Shown> all = shown_in(record, energy);
-    if (all.empty()) return Error{Failure::bad_input, "the gauge has not been read yet", {}, {}};
-    if (points.size() < 2) return Error{Failure::bad_input, "the gauge has not been read twice with the register yet", {}, {}};
+    if (all.empty()) return Error{Failure::bad_input, say(phrase("forecast", "the gauge has not been read yet")), {}, {}};
+    if (points.size() < 2)
+        return Error{Failure::bad_input, say(phrase("forecast", "the gauge has not been read twice with the register yet")), {}, {}};
     const double step_pt = record.unit.gauge_step_percent;
     const TrendPoint& from = window_start(points, step_pt);
     const TrendPoint& to = points.back();
     const double fall_pt = from.gauge_percent - to.gauge_percent;
-    if (fall_pt < step_pt) return Error{Failure::bad_input, "the gauge has not fallen yet", {}, {}};
+    if (fall_pt < step_pt) return Error{Failure::bad_input, say(phrase("forecast", "the gauge has not fallen yet")), {}, {}};
     const double hours = to.on_hours - from.on_hours;
-    if (hours <= 0) return Error{Failure::bad_input, "no time passed while the gauge fell", {}, {}};
+    if (hours <= 0) return Error{Failure::bad_input, say(phrase("forecast", "no time passed while the gauge fell")), {}, {}};
     const double u = std::hypot(step_pt / std::sqrt(6.0) / fall_pt, u_straight);
     const double past_w = (to.delivered_wh - from.delivered_wh) / hours;
     const double past_pt_per_h = fall_pt / hours;

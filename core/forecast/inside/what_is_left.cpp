@@ -31,11 +31,12 @@ bool same_meter(const RunRecord& record, const UnitFit& fit) {
 
 } // namespace
 
-std::string no_trend(const TrendSetup& trend) {
-    if (trend.points.size() < 2) return "the gauge and the register have not been read together twice yet";
+Message no_trend(const TrendSetup& trend) {
+    if (trend.points.size() < 2) return say(phrase("forecast", "the gauge and the register have not been read together twice yet"));
     const double fall_pt = trend.points.front().gauge_percent - trend.points.back().gauge_percent;
     if (fall_pt < least_forecast_steps * trend.gauge_step_pt)
-        return "the gauge has not fallen by " + exact_text(least_forecast_steps * trend.gauge_step_pt) + " points yet";
+        return say(phrase("forecast", "the gauge has not fallen by %1 points yet"),
+                   say_digits(exact_text(least_forecast_steps * trend.gauge_step_pt)));
     return {};
 }
 

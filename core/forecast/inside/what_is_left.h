@@ -28,7 +28,7 @@ struct CutOffSetup {
 };
 
 /// Why the gauge cannot tell yet what is left; empty when it can.
-[[nodiscard]] std::string no_trend(const TrendSetup& trend);
+[[nodiscard]] Message no_trend(const TrendSetup& trend);
 
 /// left_by_trend with the no-load draws that are usual; without a register time stands for energy.
 [[nodiscard]] std::vector<LeftWeight> lefts_by_trend(const CutOffSetup& setup);

@@ -70,8 +70,8 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
-    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
-    builder.paragraph(builder.told(unit.fit.sentence.text()));
+    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options).text());
+    builder.paragraph(builder.told(unit.fit.sentence));
     builder.table(predictions_table(unit));
     if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, "Next run");
     builder.paragraph(unit.drift.sentence.text(), "Drift");

@@ -104,8 +104,8 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     builder.paragraph(run.analysis->energy.log_sentence, record.gauge_log || !record.other_logs.empty() ? "Logs" : "Log of the meter");
     for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
     add_assumed_of_register(builder, run);
-    builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), "Repeats");
-    builder.paragraph(builder.told(unit_fit.sentence.text()), "All drains of this unit together");
+    builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options).text(), "Repeats");
+    builder.paragraph(builder.told(unit_fit.sentence), "All drains of this unit together");
     add_not_known(builder, quantities);
     builder.chapter("Charts");
     add_charts(builder, run);

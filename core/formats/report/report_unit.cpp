@@ -131,8 +131,8 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter("Every drain, and what they say together");
     add_drain_table(builder, unit);
     const UnitFit& fit = unit.analysis->fit;
-    builder.paragraph(repeats_sentence(fit.repeats, fit.options), "Repeats");
-    builder.paragraph(builder.told(fit.sentence.text()), "All drains together");
+    builder.paragraph(repeats_sentence(fit.repeats, fit.options).text(), "Repeats");
+    builder.paragraph(builder.told(fit.sentence), "All drains together");
     Table predictions = predictions_table(*unit.analysis);
     predictions.title = "Expected at other loads";
     builder.table(predictions);

@@ -39,7 +39,7 @@ Table claims_table(const UnitClaims& claims) {
                      {"evidence", say(phrase("results", "evidence")), {}, Content::text, 0}};
     for (const ClaimCheck& check : claims.checks)
         table.rows.push_back(
-            {check.title, Message(claimed_text(check)), shown(check.measured), Message(claim_verdict_text(check.verdict)), check.evidence});
+            {check.title, say_claimed(check), shown(check.measured), say_claim_verdict(check.verdict), check.evidence});
     table.remarks.emplace_back(decision_rule_text(claims.options));
     return table;
 }

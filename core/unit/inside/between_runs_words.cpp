@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/inside/between_runs_words.h"
-#include "unit/advice.h"
 
 #include "base/number.h"
 #include "unit/next_run.h"
@@ -11,33 +10,32 @@
 namespace ullage {
 namespace {
 
-std::string drains_text(std::size_t count) { return count_text(static_cast<long>(count), "drain", "drains"); }
-
-std::string no_interval(const UnitParameters& parameters) {
+Message no_interval(const UnitParameters& parameters) {
     for (const UnitParameters::Gain& gain : parameters.gains)
-        if (!gain.limit_known) return "no interval: the error limit of " + gain.meter_name + " is not stated";
+        if (!gain.limit_known) return say(phrase("unit", "no interval: the error limit of %1 is not stated"), gain.meter_name);
     return {};
 }
 
-std::string joined(const std::string& first, const std::string& second) {
-    return first.empty() || second.empty() ? first + second : first + "; " + second;
+Message joined(const Message& first, const Message& second) {
+    return first.empty() || second.empty() ? first + second : say_joined({first, second}, "; ");
 }
 
-std::string why_not_known(const Unit& unit, const std::string& failure, const UnitFit& fit) {
+Message why_not_known(const Unit& unit, const Message& failure, const UnitFit& fit) {
     if (!failure.empty()) return failure;
-    if (fit.used_drains == 0) return "no drain from full to cut-off has all its energy read" + std::string(advice_mark) + "one";
+    if (fit.used_drains == 0)
+        return say(phrase("unit", "no drain from full to cut-off has all its energy read")) + say(phrase("advice", ": make one"));
     const std::optional<NextRun> next = propose_next_run(fit, unit);
-    const std::string remedy = std::string(advice_mark) + (next ? "a drain near " + fixed_text(next->load_w, 0) + " W"
-                                                                : "a drain at less than half or more than twice that load");
+    const Message remedy = next ? say(phrase("advice", ": make a drain near %1 W"), say_number(next->load_w, 0))
+                                : say(phrase("advice", ": make a drain at less than half or more than twice that load"));
     const auto first = std::ranges::find_if(fit.drains, &DrainSummary::used);
-    if (fit.used_drains == 1) return "there is one drain only, at " + fixed_text(first->mean_load_w, 0) + " W" + remedy;
+    if (fit.used_drains == 1) return say(phrase("unit", "there is one drain only, at %1 W"), say_number(first->mean_load_w, 0)) + remedy;
     double shortest_h = first->hours, longest_h = first->hours;
     for (const DrainSummary& drain : fit.drains) {
         if (!drain.used) continue;
         shortest_h = std::min(shortest_h, drain.hours);
         longest_h = std::max(longest_h, drain.hours);
     }
-    return "the drains are too alike (" + fixed_text(shortest_h, 1) + " to " + fixed_text(longest_h, 1) + " h)" + remedy;
+    return say(phrase("unit", "the drains are too alike (%1 to %2 h)"), say_number(shortest_h, 1), say_number(longest_h, 1)) + remedy;
 }
 
 /// E*/P* by its reciprocal, which is nearly linear in the uncertain P*; without an upper end when P* may be 0.
@@ -46,9 +44,9 @@ Quantity endurance(const UnitFit& fit) {
     const auto key = "no_load_endurance_h";
     const double rate = p.p_star_w / p.e_star_wh;
     const std::optional<double> half = half_width_along(p, {-rate / p.e_star_wh, 1 / p.e_star_wh, 0}, fit.options.coverage);
-    if (rate <= 0 && (!half || rate + *half <= 0)) return not_known(key, "h", "the drains show no draw above 0 W");
+    if (rate <= 0 && (!half || rate + *half <= 0)) return not_known(key, "h", say(phrase("unit", "the drains show no draw above 0 W")));
     if (!half) return known(key, "h", 1 / rate, std::nullopt, Kind::projected, no_interval(p));
-    Quantity result = known(key, "h", 0, std::nullopt, Kind::projected, "from E*/P*; a gain that all drains share cancels");
+    Quantity result = known(key, "h", 0, std::nullopt, Kind::projected, say(phrase("unit", "from E*/P*; a gain that all drains share cancels")));
     result.lower = 1 / (rate + *half);
     if (rate - *half > 0) {
         result.value = 1 / rate;
@@ -57,7 +55,7 @@ Quantity endurance(const UnitFit& fit) {
     }
     result.value = rate > 0 ? std::optional(1 / rate) : std::nullopt;
     result.kind = Kind::at_least;
-    result.reason = "the draw may be 0 W within its uncertainty";
+    result.reason = say(phrase("unit", "the draw may be 0 W within its uncertainty"));
     return result;
 }
 
@@ -67,10 +65,12 @@ Quantity no_load_draw(const UnitFit& fit) {
     const std::optional<double> half = half_width_along(p, {0, 1, 0}, fit.options.coverage);
     if (half && p.p_star_w + *half < 0)
         return not_known("no_load_draw_w", "W",
-                         "the drains would need a draw below 0 W (" + with_interval_text(p.p_star_w, half, 1) +
-                             " W): one of them is wrong, or the unit changed between them");
+                         say(phrase("unit", "the drains would need a draw below 0 W (%1 W): one of them is wrong, or the unit changed between them"),
+                             say_digits(with_interval_text(p.p_star_w, half, 1))));
     Quantity result = known("no_load_draw_w", "W", std::max(0.0, p.p_star_w), std::nullopt, Kind::measured,
-                            joined("seen from the socket, from the run times of " + drains_text(fit.used_drains), half ? "" : no_interval(p)));
+                            joined(say_count(fit.used_drains, phrases("unit", "seen from the socket, from the run times of %n drains",
+                                                                      "seen from the socket, from the run times of %n drain")),
+                                   half ? Message() : no_interval(p)));
     if (!half) return result;
     result.lower = std::max(0.0, p.p_star_w - *half);
     result.upper = p.p_star_w + *half;
@@ -82,25 +82,36 @@ Quantity curvature(const UnitFit& fit) {
     const Bounds& bounds = fit.c_bounds;
     if (fit.curvature_source == CurvatureSource::bounded) {
         Quantity result = known(key, "1/W", bounds.middle(), bounds.middle(), Kind::bracket,
-                                "bounded by common practice, not fitted: that takes three loads that differ enough");
+                                say(phrase("unit", "bounded by common practice, not fitted: that takes three loads that differ enough")));
         result.value.reset();
         return result;
     }
     const std::optional<double> half = half_width_along(*fit.parameters, {0, 0, 1}, fit.options.coverage);
-    std::string words = fit.curvature_source == CurvatureSource::fitted
-                            ? "fitted: the drains narrow it further than common practice"
-                            : "fitted: the drains contradict the bounds of common practice, which were dropped";
-    return known(key, "1/W", fit.parameters->c_per_w, half, Kind::measured, joined(words, half ? "" : no_interval(*fit.parameters)));
+    const Phrase words = fit.curvature_source == CurvatureSource::fitted
+                             ? phrase("unit", "fitted: the drains narrow it further than common practice")
+                             : phrase("unit", "fitted: the drains contradict the bounds of common practice, which were dropped");
+    return known(key, "1/W", fit.parameters->c_per_w, half, Kind::measured, joined(say(words), half ? Message() : no_interval(*fit.parameters)));
 }
 
-std::string sentence_of(const UnitFit& fit) {
-    std::string text = "From " + drains_text(fit.used_drains) + ": " + quantity_text(fit.deliverable_at_no_time_cost_wh) +
-                       " deliverable before its own consumption, less " + quantity_text(fit.no_load_draw_w) + " for each hour that the output is on";
-    if (fit.no_load_draw_w.kind == Kind::not_known) text += " (" + fit.no_load_draw_w.reason + ")";
-    text += ".";
+Message sentence_of(const UnitFit& fit) {
+    const Message energy = say_quantity(fit.deliverable_at_no_time_cost_wh), draw = say_quantity(fit.no_load_draw_w);
+    Message text =
+        fit.no_load_draw_w.kind == Kind::not_known
+            ? say_count(fit.used_drains,
+                        phrases("unit",
+                                "From %n drains: %1 deliverable before its own consumption, less %2 for each hour that the output is on "
+                                "(%3).",
+                                "From %n drain: %1 deliverable before its own consumption, less %2 for each hour that the output is on "
+                                "(%3)."),
+                        energy, draw, fit.no_load_draw_w.reason)
+            : say_count(fit.used_drains,
+                        phrases("unit", "From %n drains: %1 deliverable before its own consumption, less %2 for each hour that the output is on.",
+                                "From %n drain: %1 deliverable before its own consumption, less %2 for each hour that the output is on."),
+                        energy, draw);
     if (fit.widening > 1)
-        text += " The drains differ from this by " + fixed_text(std::sqrt(fit.chi_square / static_cast<double>(fit.degrees_of_freedom)), 1) +
-                " times what their uncertainties allow; the intervals are widened for that.";
+        text +=
+            " " + say(phrase("unit", "The drains differ from this by %1 times what their uncertainties allow; the intervals are widened for that."),
+                      say_number(std::sqrt(fit.chi_square / static_cast<double>(fit.degrees_of_freedom)), 1));
     return text;
 }
 
@@ -112,21 +123,22 @@ bool run_times_differ(const std::vector<DrainSummary>& used) {
     return longest->hours > run_time_ratio * shortest->hours;
 }
 
-void put_into_words(const Unit& unit, const std::string& failure, UnitFit& fit) {
+void put_into_words(const Unit& unit, const Message& failure, UnitFit& fit) {
     if (!fit.parameters) {
-        const std::string reason = why_not_known(unit, failure, fit);
+        const Message reason = why_not_known(unit, failure, fit);
         fit.deliverable_at_no_time_cost_wh = not_known("deliverable_at_no_time_cost_wh", "Wh", reason);
         fit.no_load_draw_w = not_known("no_load_draw_w", "W", reason);
         fit.no_load_endurance_h = not_known("no_load_endurance_h", "h", reason);
         fit.curvature_per_w = not_known("curvature_per_w", "1/W", reason);
-        fit.sentence = "The no-load draw and the energy before own consumption are not known: " + reason + ".";
+        fit.sentence = say(phrase("unit", "The no-load draw and the energy before own consumption are not known: %1."), reason);
         return;
     }
     const UnitParameters& p = *fit.parameters;
     const std::optional<double> half = half_width_along(p, {1, 0, 0}, fit.options.coverage);
-    fit.deliverable_at_no_time_cost_wh =
-        known("deliverable_at_no_time_cost_wh", "Wh", p.e_star_wh, half, Kind::projected,
-              joined("the line through " + drains_text(fit.used_drains) + ", at a run time of 0 h", half ? "" : no_interval(p)));
+    fit.deliverable_at_no_time_cost_wh = known("deliverable_at_no_time_cost_wh", "Wh", p.e_star_wh, half, Kind::projected,
+                                               joined(say_count(fit.used_drains, phrases("unit", "the line through %n drains, at a run time of 0 h",
+                                                                                         "the line through %n drain, at a run time of 0 h")),
+                                                      half ? Message() : no_interval(p)));
     fit.no_load_draw_w = no_load_draw(fit);
     fit.no_load_endurance_h = endurance(fit);
     fit.curvature_per_w = curvature(fit);

@@ -3,7 +3,6 @@
 
 #include "unit/between_runs.h"
 
-#include <string>
 #include <vector>
 
 namespace ullage {
@@ -16,6 +15,6 @@ inline constexpr double run_time_ratio = 1.5;
 
 /// Fills the quantities and the sentence of a fit from its parameters, or with the reason why there are none: `failure` where the
 /// fit itself failed, else too few or too like drains with a load to try. Precondition: drains, bounds and planning are filled.
-void put_into_words(const Unit& unit, const std::string& failure, UnitFit& fit);
+void put_into_words(const Unit& unit, const Message& failure, UnitFit& fit);
 
 } // namespace ullage

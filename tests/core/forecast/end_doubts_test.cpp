@@ -14,7 +14,7 @@ const UnitFit no_earlier_drains = fit_unit(std::vector<RunRecord>());
 
 std::string said(RunRecord& record) {
     std::string all;
-    for (const std::string& doubt : end_doubts(record, no_earlier_drains)) all += doubt + "\n";
+    for (const Message& doubt : end_doubts(record, no_earlier_drains)) all += doubt.text() + "\n";
     return all;
 }
 
