@@ -54,7 +54,7 @@ Table output_steps_table(const OutputRun& run) {
                      {"ended", say(phrase("results", "ended")), {}, Content::text, 0}};
     for (const OutputStep& step : run.steps)
         table.rows.push_back({say_number(step.from_h, 2), say_number(60 * step.hours(), 0), shown(step.watts),
-                              step.gauge_used_pt ? say_number(*step.gauge_used_pt, 0) : Message("-"), Message(output_end_text(step.end))});
+                              step.gauge_used_pt ? say_number(*step.gauge_used_pt, 0) : Message("-"), say_output_end(step.end)});
     return table;
 }
 

@@ -50,7 +50,7 @@ Message basis_words(const Comparison& comparison, const FairComparison& fair, st
 }
 
 Message standing_words(const FairRow& row) {
-    const Message standing = standing_text(row.standing);
+    const Message standing = say_standing(row.standing);
     return row.standing == Standing::as_tested ? say(phrase("results", "%1: %2"), standing, without_advice(row.reason)) : standing;
 }
 
@@ -173,10 +173,10 @@ std::vector<const ComparisonColumn*> columns_of(const Comparison& comparison, co
 
 Message pairs_title(const FairComparison& fair, PairFigure figure) {
     const bool of_fraction = figure == PairFigure::usable_fraction;
-    if (fair.load && of_fraction) return say(phrase("results", "Differences between units at %1"), common_load_text(*fair.load));
+    if (fair.load && of_fraction) return say(phrase("results", "Differences between units at %1"), say_common_load(*fair.load));
     if (of_fraction) return say(phrase("results", "Differences between units as tested"));
     const Message what = quantity_title(pair_figure_key(figure));
-    return fair.load ? say(phrase("results", "Differences between units in %1 at %2"), what, common_load_text(*fair.load))
+    return fair.load ? say(phrase("results", "Differences between units in %1 at %2"), what, say_common_load(*fair.load))
                      : say(phrase("results", "Differences between units in %1 as tested"), what);
 }
 
@@ -191,7 +191,7 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     FairComparison fair = unranked;
     put_ranks(comparison, fair); // both the column and the answer ask for them
     Table table;
-    table.title = fair.load ? say(phrase("results", "Comparison of units at %1"), common_load_text(*fair.load))
+    table.title = fair.load ? say(phrase("results", "Comparison of units at %1"), say_common_load(*fair.load))
                             : say(phrase("results", "Comparison of units as tested"));
     const auto columns = columns_of(comparison, fair);
     for (const ComparisonColumn* column : columns) table.columns.push_back(head_of(*column));
@@ -258,7 +258,7 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
                      text_column("reason", phrase("results", "reason"))};
     const std::vector<std::string> names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
-        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, Message(pair_verdict_text(pair)),
+        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, say_pair_verdict(pair),
                               pair.shared_meter ? say(phrase("results", "yes")) : say(phrase("results", "no")), pair.difference.reason});
     table.remarks.push_back(say(phrase("results", "Resolved: the 95 % interval of the difference does not hold 0.")));
     if (rows.size() < comparison.rows.size())

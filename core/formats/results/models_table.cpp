@@ -9,7 +9,7 @@ namespace ullage {
 Table models_table(const Comparison& comparison, const FairComparison& fair) {
     using Content = TableColumn::Content;
     Table table;
-    table.title = fair.load ? say(phrase("results", "Models by their specimens at %1"), common_load_text(*fair.load))
+    table.title = fair.load ? say(phrase("results", "Models by their specimens at %1"), say_common_load(*fair.load))
                             : say(phrase("results", "Models by their specimens, as tested"));
     const auto figure = [](const char* key) {
         return TableColumn{key, quantity_title(key), std::string(quantity_unit(key)), Content::quantity, quantity_decimals(key)};

@@ -29,7 +29,7 @@ Table comparisons_table(const PvCheck& check) {
                      {"sentence", say(phrase("results", "based on")), {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons)
         table.rows.push_back({each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin),
-                              Message(pv_outcome_text(each.outcome)), each.sentence});
+                              say_pv_outcome(each.outcome), each.sentence});
     return table;
 }
 

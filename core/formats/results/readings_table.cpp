@@ -132,7 +132,7 @@ bool each_reading(const Noted& noted, const TableRow& lead, const RunRecord& rec
         cells[3] = number_cell(columns[3], point ? std::optional(point->delivered_wh) : std::nullopt);
         cells[4] = number_cell(columns[4], point ? load_since(track, static_cast<std::size_t>(point - track.points.data())) : std::nullopt);
         cells[5] = gauge_error_cell(error_of[r]);
-        cells[6] = values.mark ? Message(mark_text(*values.mark)) : Message();
+        cells[6] = values.mark ? say_mark(*values.mark) : Message();
         cells[7] = Message(values.remark);
         for (std::size_t n = 0; n < noted.size(); ++n)
             cells[static_cast<std::ptrdiff_t>(8 + n)] = number_cell(columns[8 + n], values.*noted[n]->part);

@@ -26,7 +26,7 @@ Message line_of(const Quantity& quantity) {
 
 /// "units for 2 days: 3, why; by the battery rule: 4".
 Message units_line(const Sizing& sizing, const SizedUnit& unit) {
-    Message needed = units_needed_text(unit.units_needed);
+    Message needed = say_units_needed(unit.units_needed);
     if (!unit.units_needed.reason.empty()) needed = say_joined({needed, unit.units_needed.reason}, ", ");
     const Message days = say_days(sizing.choices.autonomy_days);
     if (!unit.units_by_rule) return say(phrase("results", "units for %1: %2"), days, needed);
@@ -40,13 +40,13 @@ std::string unit_text(const Sizing& sizing, std::size_t at) {
         text += indent;
         text += one_line(words.text()) + '\n';
     };
-    line(say(phrase("results", "%1: %2"), unit.unit.name, sizing_basis_text(unit.basis)), "");
+    line(say(phrase("results", "%1: %2"), unit.unit.name, say_sizing_basis(unit.basis)), "");
     for (const Quantity* quantity : {&unit.days, &unit.lasts_h, &unit.run_time_h, &unit.days_left_on}) {
         const bool same = quantity == &unit.days_left_on && sizing.totals.always_connected;
         if (!same) line(line_of(*quantity), "  ");
     }
     if (!unit.days.reason.empty()) line(unit.days.reason, "    ");
-    line(say(phrase("results", "rated output: %1; peak output: %2"), power_fit_text(unit.output), power_fit_text(unit.peak)), "  ");
+    line(say(phrase("results", "rated output: %1; peak output: %2"), say_power_fit(unit.output), say_power_fit(unit.peak)), "  ");
     line(units_line(sizing, unit), "  ");
     for (const Message& remark : unit.remarks) line(remark, "  ");
     if (const Message course = course_sentence(sizing, at); !course.empty()) line(course, "  ");

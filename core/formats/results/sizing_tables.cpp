@@ -108,10 +108,10 @@ Table sizing_table(const Sizing& sizing) {
         table.rows.push_back(
             {Message(unit.unit.name), Message(unit.unit.maker),
              sizing_figure(table.columns[2], unit.unit.rated_energy_wh, say(phrase("results", "stated by the maker"))),
-             Message(sizing_basis_text(unit.basis)), unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on,
+             say_sizing_basis(unit.basis), unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on,
              sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
-             sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed), Message(power_fit_text(unit.output)),
-             Message(power_fit_text(unit.peak)),
+             sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed), say_power_fit(unit.output),
+             say_power_fit(unit.peak),
              sizing_figure(table.columns[12], as_number(unit.units_by_rule), say(phrase("results", "nameplate by the rule / rated energy"))),
              remark_of(unit)});
     }
@@ -211,7 +211,7 @@ Table sizing_course_table(const Sizing& sizing) {
     table.columns[1].identifies = true;
     for (std::size_t i = 0; i < sizing.units.size(); ++i) {
         if (!sizing.courses[i]) continue;
-        const Message reason = sizing_basis_text(sizing.units[i].basis);
+        const Message reason = say_sizing_basis(sizing.units[i].basis);
         for (const CoursePoint& p : sizing.courses[i]->points)
             table.rows.push_back(
                 {Message(sizing.units[i].unit.name), sizing_figure(table.columns[1], p.hour, say(phrase("results", "since midnight"))),

@@ -122,7 +122,7 @@ TEST(ComparisonReport, a_unit_that_cannot_be_moved_stands_as_tested_with_the_rea
     const FairComparison fair = compare_at(compared.comparison, CommonLoad{120, 1, {}});
     const auto tarrow = std::ranges::find(compared.comparison.rows, "Tarrow 2k", [](const ComparisonRow& row) { return row.unit.name; });
     ASSERT_NE(tarrow, compared.comparison.rows.end());
-    const std::string reason = fair.rows[static_cast<std::size_t>(tarrow - compared.comparison.rows.begin())].reason;
+    const Message reason = fair.rows[static_cast<std::size_t>(tarrow - compared.comparison.rows.begin())].reason;
     ASSERT_FALSE(reason.empty());
     const Report report = compared.report(fair);
     const std::string summary = chapter_text(report, "Summary");
