@@ -43,7 +43,8 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
 
 QVariant BudgetModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
-    static const char* const titles[ColumnCount] = {QT_TR_NOOP("source\nsensitivity"), QT_TR_NOOP("shape\ntype, freedom"), QT_TR_NOOP("correlation"), QT_TR_NOOP("standard\nWh"), QT_TR_NOOP("share\n%")};
+    static const char* const titles[ColumnCount] = {QT_TR_NOOP("source\nsensitivity"), QT_TR_NOOP("shape\ntype, freedom"), QT_TR_NOOP("correlation"),
+                                                    QT_TR_NOOP("standard\nWh"), QT_TR_NOOP("share\n%")};
     if (role == Qt::DisplayRole) return tr(titles[section]);
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(section) ? Qt::AlignRight : Qt::AlignLeft));
     return {};

@@ -65,8 +65,9 @@ QVariant IntervalsModel::data(const QModelIndex& index, int role) const {
 
 QVariant IntervalsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
-    static const char* const titles[ColumnCount] = {QT_TR_NOOP("interval"),      QT_TR_NOOP("time\nh"), QT_TR_NOOP("gauge\npt"), QT_TR_NOOP("implied\nWh"),
-                                                    QT_TR_NOOP("delivered\nWh"), QT_TR_NOOP("ratio"),   QT_TR_NOOP("mean\nW"),   QT_TR_NOOP("Wh per\npt")};
+    static const char* const titles[ColumnCount] = {QT_TR_NOOP("interval"),    QT_TR_NOOP("time\nh"),       QT_TR_NOOP("gauge\npt"),
+                                                    QT_TR_NOOP("implied\nWh"), QT_TR_NOOP("delivered\nWh"), QT_TR_NOOP("ratio"),
+                                                    QT_TR_NOOP("mean\nW"),     QT_TR_NOOP("Wh per\npt")};
     static const char* const hints[ColumnCount] = {QT_TR_NOOP("from one paired reading to the next"),
                                                    QT_TR_NOOP("hours between the two"),
                                                    QT_TR_NOOP("percentage points that the gauge fell"),

@@ -139,8 +139,9 @@ QString ReadingsModel::history(const ReadingId& reading_uuid) const {
 
 QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ReadingsRow::column_count) return {};
-    static const char* const titles[ReadingsRow::column_count] = {QT_TR_NOOP("time"),    QT_TR_NOOP("gauge\n%"),  QT_TR_NOOP("register\nWh"), QT_TR_NOOP("delivered\nWh"),
-                                                                  QT_TR_NOOP("load\nW"), QT_TR_NOOP("error\npt"), QT_TR_NOOP("remark")};
+    static const char* const titles[ReadingsRow::column_count] = {QT_TR_NOOP("time"),          QT_TR_NOOP("gauge\n%"), QT_TR_NOOP("register\nWh"),
+                                                                  QT_TR_NOOP("delivered\nWh"), QT_TR_NOOP("load\nW"),  QT_TR_NOOP("error\npt"),
+                                                                  QT_TR_NOOP("remark")};
     static const char* const hints[ReadingsRow::column_count] = {
         QT_TR_NOOP("local time of the run"),
         QT_TR_NOOP("what the unit's own gauge showed"),

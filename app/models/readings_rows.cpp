@@ -24,9 +24,7 @@ QString day_of(UtcMs time_ms, const std::string& zone) {
     return QStringLiteral("%1 %2").arg(text_of(say_weekday(time_ms, zone)), text_of(say_day(time_ms, zone)));
 }
 
-QString with_sign(double value, int decimals) {
-    return text_of(say_signed(value, decimals));
-}
+QString with_sign(double value, int decimals) { return text_of(say_signed(value, decimals)); }
 
 /// Digits that a register of this step can support.
 int decimals_of_step(double step_wh) { return step_wh >= 1.0 ? 0 : step_wh >= 0.1 ? 1 : 2; }
