@@ -49,16 +49,19 @@ void add_summary(ReportBuilder& builder, const Comparison& comparison, const Fai
     builder.paragraph(say(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
-        fair.load ? say(phrase("report", "Units as vessels at one height scale, at %1: the height is the rated energy, filled what is deliverable, hatched what "
-                                         "the unit's own draw takes where that is known."),
-                        say_common_load(*fair.load))
-                  : say(phrase("report", "Units as vessels at one height scale, as tested: the height is the rated energy, filled what was delivered, hatched "
-                                         "what the unit's own draw takes where that is known.")));
-    builder.picture(
-        std::string(report_bars_key),
-        fair.load ? say(phrase("report", "Usable fraction at %1 with its 95 % interval; grey where the unit is as tested, at another load."),
-                        say_common_load(*fair.load))
-                  : say(phrase("report", "Usable fraction with its 95 % interval, each at the load of its run.")));
+        fair.load
+            ? say(phrase("report",
+                         "Units as vessels at one height scale, at %1: the height is the rated energy, filled what is deliverable, hatched what "
+                         "the unit's own draw takes where that is known."),
+                  say_common_load(*fair.load))
+            : say(phrase("report",
+                         "Units as vessels at one height scale, as tested: the height is the rated energy, filled what was delivered, hatched "
+                         "what the unit's own draw takes where that is known.")));
+    builder.picture(std::string(report_bars_key),
+                    fair.load
+                        ? say(phrase("report", "Usable fraction at %1 with its 95 % interval; grey where the unit is as tested, at another load."),
+                              say_common_load(*fair.load))
+                        : say(phrase("report", "Usable fraction with its 95 % interval, each at the load of its run.")));
 }
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {

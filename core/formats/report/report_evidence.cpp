@@ -82,10 +82,9 @@ void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
                      {"missing_wh", say(phrase("report", "may be missing")), "Wh", Content::number, 0}};
     for (const RegisterCorrection& register_correction : run.analysis->energy.track.register_corrections) {
         const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
-        table.rows.push_back(
-            {at == record.readings.end() ? Message() : Message(local_text(at->values.time_ms, record.run.time_zone, false)),
-             say_register_correction(register_correction.kind), Message(builder.text(register_correction.reason)),
-             register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(Message())});
+        table.rows.push_back({at == record.readings.end() ? Message() : Message(local_text(at->values.time_ms, record.run.time_zone, false)),
+                              say_register_correction(register_correction.kind), Message(builder.text(register_correction.reason)),
+                              register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(Message())});
     }
     builder.table(table);
 }
@@ -161,10 +160,10 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
     table.remarks.push_back(changes ? say(phrase("report", "Times are local to %1, with their offset."), zone)
                                     : say(phrase("report", "Times are local to %1 (%2)."), zone, offset_text(offset)));
     if (table.rows.size() < total)
-        table.remarks.push_back(
-            say(phrase("report", "%1 of %2 readings. %3 in between, of which there is nothing to tell, are left out, spread evenly; the run sheet holds "
-                                 "all of them."),
-                say_number(table.rows.size()), say_number(total), say_number(total - table.rows.size())));
+        table.remarks.push_back(say(
+            phrase("report", "%1 of %2 readings. %3 in between, of which there is nothing to tell, are left out, spread evenly; the run sheet holds "
+                             "all of them."),
+            say_number(table.rows.size()), say_number(total), say_number(total - table.rows.size())));
     table.title = run_name(run);
     builder.table(table);
 }

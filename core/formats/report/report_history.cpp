@@ -69,11 +69,11 @@ void add_rows(Table& table, const ReportedRun& run, const ReportBuilder& builder
     for (const ReadingHistory& history : *run.histories)
         for (std::size_t v = 1; v < history.versions.size(); ++v) {
             const ReadingVersion &before = history.versions[v - 1], &after = history.versions[v];
-            table.rows.push_back(
-                {say(phrase("report", "%1, run %2"), run.record->unit.name, say_number(run.record->number)),
-                 Message(format_iso8601(history.versions.front().values.time_ms, zone)),
-                 first_words(history.versions.front().values, form, builder.own_affairs), change_words(before, after, zone, form, builder.own_affairs),
-                 Message(format_iso8601(after.written_ms, zone)), after.reason.empty() ? say(phrase("report", "none given")) : Message(after.reason)});
+            table.rows.push_back({say(phrase("report", "%1, run %2"), run.record->unit.name, say_number(run.record->number)),
+                                  Message(format_iso8601(history.versions.front().values.time_ms, zone)),
+                                  first_words(history.versions.front().values, form, builder.own_affairs),
+                                  change_words(before, after, zone, form, builder.own_affairs), Message(format_iso8601(after.written_ms, zone)),
+                                  after.reason.empty() ? say(phrase("report", "none given")) : Message(after.reason)});
         }
 }
 
@@ -92,8 +92,9 @@ void add_amendments(ReportBuilder& builder, const std::vector<ReportedRun>& runs
     for (const ReportedRun& run : runs)
         if (run.histories) add_rows(table, run, builder);
     if (unknown == static_cast<std::ptrdiff_t>(runs.size()))
-        return builder.paragraph(say(phrase("report", "The readings come from run sheets, which carry no history: what was amended or withdrawn before "
-                                                      "they were written is not known.")));
+        return builder.paragraph(
+            say(phrase("report", "The readings come from run sheets, which carry no history: what was amended or withdrawn before "
+                                 "they were written is not known.")));
     if (table.rows.empty()) return builder.paragraph(say(phrase("report", "No reading was amended or withdrawn.")));
     builder.paragraph(say(phrase("report", "A logbook keeps what an amendment replaced. Withdrawn readings take no part in any result.")));
     builder.table(table);
@@ -111,9 +112,10 @@ void add_cautions_and_about(ReportBuilder& builder) {
     cautions.items.push_back(say(specimen_words));
     builder.report.blocks.emplace_back(std::move(cautions));
     builder.chapter(say(phrase("report", "About this report")));
-    builder.report.blocks.emplace_back(ReportParagraph{
-        {},
-        say(phrase("report", "This report was %1. Its figures follow from the readings alone and can be worked out again from them."), builder.report.made)});
+    builder.report.blocks.emplace_back(
+        ReportParagraph{{},
+                        say(phrase("report", "This report was %1. Its figures follow from the readings alone and can be worked out again from them."),
+                            builder.report.made)});
 }
 
 } // namespace ullage

@@ -20,9 +20,7 @@ Message reason_of(const ReportBuilder& builder, const Quantity& quantity) {
     return quantity.reason.empty() ? say(phrase("report", "no reason was given")) : builder.told(quantity.reason);
 }
 
-Message how_far(const Quantity& quantity) {
-    return quantity.kind == Kind::measured ? say(phrase("report", "no interval")) : say_kind(quantity.kind);
-}
+Message how_far(const Quantity& quantity) { return quantity.kind == Kind::measured ? say(phrase("report", "no interval")) : say_kind(quantity.kind); }
 
 } // namespace
 

@@ -52,7 +52,8 @@ void add_pairs_summary(ReportBuilder& builder, const ReportedPairs& pairs) {
     const Message apart = say_pairs(
         pairs, [](const PairVerdict& pair) { return pair.difference.kind == Kind::not_known; },
         [](const PairVerdict& pair) { return pair.difference.reason; }, unknown);
-    if (unresolved > 0) builder.paragraph(say(phrase("report", "%1. Neither of such a pair may be called better."), close),
+    if (unresolved > 0)
+        builder.paragraph(say(phrase("report", "%1. Neither of such a pair may be called better."), close),
                           say(phrase("report", "Too close to call with these meters")));
     if (unknown > 0) builder.paragraph(say(phrase("report", "%1."), apart), say(phrase("report", "Not comparable")));
     if (unresolved == 0 && unknown == 0)
@@ -65,20 +66,23 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
     builder.chapter(say(phrase("report", "Differences between units")));
     if (pairs.pairs.empty()) {
         builder.paragraph(
-            say(phrase("report", "The %1 pairs of these %2 rows are left out here, as more than %3 rows make a table that nobody reads; the export of the "
-                                 "differences holds them all (Compare, Export for up to %4 rows, or ullage compare --pairs)."),
+            say(phrase("report",
+                       "The %1 pairs of these %2 rows are left out here, as more than %3 rows make a table that nobody reads; the export of the "
+                       "differences holds them all (Compare, Export for up to %4 rows, or ullage compare --pairs)."),
                 say_number(pairs.total), say_number(pairs.names.size()), say_number(most_report_paired), say_number(most_exported_paired)));
         return;
     }
     const Message what =
-        fair.load ? say(phrase("report", "Usable fraction at %1, the first unit less the second, with its U95: half the width of its 95 % interval."),
-                        say_common_load(*fair.load))
-                  : say(phrase("report", "Usable fraction as tested, each at its own load, the first unit less the second, with its U95: half the width of "
-                                         "its 95 % interval."));
-    builder.paragraph(say_joined({what, say(phrase("report", "Two units are clearly different when that interval does not hold 0. Where one meter measured both "
-                                                             "units the error of its gain is counted once and cancels as far as the two are alike; the gains "
-                                                             "of two meters do not cancel."))},
-                                 " "));
+        fair.load
+            ? say(phrase("report", "Usable fraction at %1, the first unit less the second, with its U95: half the width of its 95 % interval."),
+                  say_common_load(*fair.load))
+            : say(phrase("report", "Usable fraction as tested, each at its own load, the first unit less the second, with its U95: half the width of "
+                                   "its 95 % interval."));
+    builder.paragraph(
+        say_joined({what, say(phrase("report", "Two units are clearly different when that interval does not hold 0. Where one meter measured both "
+                                               "units the error of its gain is counted once and cancels as far as the two are alike; the gains "
+                                               "of two meters do not cancel."))},
+                   " "));
     Table table;
     table.columns = {{"first", say(phrase("report", "first")), {}, Content::text, 0},
                      {"second", say(phrase("report", "second")), {}, Content::text, 0},
@@ -89,9 +93,7 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
         Quantity difference = pair.difference;
         if (difference.value) difference.kind = Kind::measured; // how far each fraction is known stands in the comparison
         const bool known = difference.kind != Kind::not_known;
-        const Message shared = !known              ? Message()
-                               : pair.shared_meter ? say(phrase("report", "yes: its gain cancels"))
-                                                   : say(phrase("report", "no"));
+        const Message shared = !known ? Message() : pair.shared_meter ? say(phrase("report", "yes: its gain cancels")) : say(phrase("report", "no"));
         table.rows.push_back(
             {Message(pairs.names[pair.first]), Message(pairs.names[pair.second]), std::move(difference), say_pair_verdict(pair), shared});
     }

@@ -56,9 +56,9 @@ Message summary_sentence(const RunRecord& record, const EnergyAnalysis& energy) 
     const Message sentence = say(phrase("report", "%1."), clause);
     if (record.run.kind != RunKind::drain) return sentence;
     const Quantity& fraction = energy.usable_fraction;
-    return say_joined({sentence, fraction.kind == Kind::not_known
-                                     ? say(phrase("report", "The usable fraction is not known: %1."), fraction.reason)
-                                     : say(phrase("report", "That is %1 of its label (%2), at this load."), say_value(fraction), say_kind(fraction.kind))},
+    return say_joined({sentence, fraction.kind == Kind::not_known ? say(phrase("report", "The usable fraction is not known: %1."), fraction.reason)
+                                                                  : say(phrase("report", "That is %1 of its label (%2), at this load."),
+                                                                        say_value(fraction), say_kind(fraction.kind))},
                       " ");
 }
 
@@ -77,7 +77,9 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
     builder.paragraph(say(specimen_words));
     builder.picture(
         report_picture_key("vessel", run.record->run.uuid.text()),
-        say(phrase("report", "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.")));
+        say(phrase(
+            "report",
+            "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.")));
 }
 
 void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quantities) {
@@ -94,8 +96,7 @@ void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quant
 
 /// What a drain that did not reach its cut-off says, told twice.
 void add_accounts(ReportBuilder& builder, const ReportedRun& run, const UnitFit& unit_fit) {
-    const std::vector<Message> lines =
-        account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run);
+    const std::vector<Message> lines = account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run);
     if (lines.empty()) return;
     builder.chapter(say(phrase("report", "Gauge right, gauge wrong")));
     for (const Message& line : lines) builder.paragraph(line);
@@ -119,7 +120,8 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_accounts(builder, run, unit_fit);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
-    builder.paragraph(run.analysis->energy.log_sentence, record.gauge_log || !record.other_logs.empty() ? say(phrase("report", "Logs")) : say(phrase("report", "Log of the meter")));
+    builder.paragraph(run.analysis->energy.log_sentence,
+                      record.gauge_log || !record.other_logs.empty() ? say(phrase("report", "Logs")) : say(phrase("report", "Log of the meter")));
     for (const auto& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, say(phrase("report", "Meter")));
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), say(phrase("report", "Repeats")));

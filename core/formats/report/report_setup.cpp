@@ -30,9 +30,7 @@ Message exact(double value) {
     return say_digits(value < 0 ? "−" + size : size);
 }
 
-Message number(std::optional<double> value, const char* unit) {
-    return value ? exact(*value) + std::string(" ") + unit : Message();
-}
+Message number(std::optional<double> value, const char* unit) { return value ? exact(*value) + std::string(" ") + unit : Message(); }
 
 Message stated(const Message& text) { return text.empty() ? say(phrase("report", "not stated")) : text; }
 
@@ -41,9 +39,9 @@ Message worded(std::optional<double> value, const Phrase& words) { return value 
 
 Message pv_limits_of(const Unit& unit) {
     std::vector<Message> limits;
-    for (const Message& limit : {number(unit.pv_max_v, "V"), number(unit.pv_max_a, "A"), number(unit.pv_max_w, "W"),
-                                 worded(unit.pv_start_v, phrase("report", "from %1 V")),
-                                 worded(unit.pv_short_circuit_a, phrase("report", "%1 A short circuit"))})
+    for (const Message& limit :
+         {number(unit.pv_max_v, "V"), number(unit.pv_max_a, "A"), number(unit.pv_max_w, "W"), worded(unit.pv_start_v, phrase("report", "from %1 V")),
+          worded(unit.pv_short_circuit_a, phrase("report", "%1 A short circuit"))})
         if (!limit.empty()) limits.push_back(limit);
     return say_joined(limits, ", ");
 }
@@ -60,8 +58,7 @@ Facts unit_facts(const Unit& unit) {
             {say(phrase("report", "serial number")), unit.serial_number},
             {say(phrase("report", "cells")), unit.chemistry},
             {say(phrase("report", "purchased")), unit.purchased},
-            {say(phrase("report", "charge cycles before the first run")),
-             unit.cycles_before ? exact(*unit.cycles_before) : Message()},
+            {say(phrase("report", "charge cycles before the first run")), unit.cycles_before ? exact(*unit.cycles_before) : Message()},
             {say(phrase("report", "rated energy (claim)")), stated(unit.rated_energy_wh ? say_energy(*unit.rated_energy_wh) : Message())},
             {say(phrase("report", "rated output (claim)")), number(unit.rated_output_w, "W")},
             {say(phrase("report", "peak output (claim)")), number(unit.peak_output_w, "W")},
@@ -102,9 +99,9 @@ Facts run_facts(const ReportedRun& run) {
     const RunRecord& record = *run.record;
     long noted = 0, withdrawn = 0;
     for (const Reading& reading : record.readings) ++(reading.withdrawn ? withdrawn : noted);
-    const Message readings =
-        withdrawn > 0 ? say_count(noted, phrases("report", "%n readings, %1 withdrawn", "%n reading, %1 withdrawn"), say_number(withdrawn))
-                      : say_count(noted, phrases("report", "%n readings", "%n reading"));
+    const Message readings = withdrawn > 0
+                                 ? say_count(noted, phrases("report", "%n readings, %1 withdrawn", "%n reading, %1 withdrawn"), say_number(withdrawn))
+                                 : say_count(noted, phrases("report", "%n readings", "%n reading"));
     const auto first = std::ranges::find(record.readings, false, &Reading::withdrawn);
     Facts facts{{say(phrase("report", "run")), say(phrase("report", "%1, run %2"), record.unit.name, say_number(record.number))},
                 {say(phrase("report", "kind")), say_run_kind(record.run.kind)},

@@ -32,9 +32,9 @@ Table columns_with(const Table& whole, std::initializer_list<std::string_view> k
 
 Message unit_sentence(const SizedUnit& unit) {
     if (unit.days.kind == Kind::not_known) return say(phrase("report", "%1: not known, %2."), unit.unit.name, unit.days.reason);
-    return say(phrase("report", "%1: %2 (%3); by the clock %4; units needed %5; rated output %6, peak output %7."), unit.unit.name, say_value(unit.days),
-               say_sizing_basis(unit.basis), say_value(unit.lasts_h), say_units_needed(unit.units_needed), say_power_fit(unit.output),
-               say_power_fit(unit.peak));
+    return say(phrase("report", "%1: %2 (%3); by the clock %4; units needed %5; rated output %6, peak output %7."), unit.unit.name,
+               say_value(unit.days), say_sizing_basis(unit.basis), say_value(unit.lasts_h), say_units_needed(unit.units_needed),
+               say_power_fit(unit.output), say_power_fit(unit.peak));
 }
 
 void add_about(ReportBuilder& builder, const Phrase& words) {
@@ -66,9 +66,9 @@ void add_courses(ReportBuilder& builder, const Sizing& sizing) {
         const Message sentence = course_sentence(sizing, i);
         if (sentence.empty()) continue;
         builder.paragraph(sentence);
-        builder.picture(report_picture_key("course", sizing.units[i].unit.uuid.text()),
-                        say(phrase("report", "%1: charge remaining by the hour, with the PV array and without, with 95 % bands."),
-                            sizing.units[i].unit.name));
+        builder.picture(
+            report_picture_key("course", sizing.units[i].unit.uuid.text()),
+            say(phrase("report", "%1: charge remaining by the hour, with the PV array and without, with 95 % bands."), sizing.units[i].unit.name));
     }
 }
 
@@ -91,9 +91,9 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     builder.report.subtitle = say_joined(names, ", ");
 
     builder.chapter(say(phrase("report", "Summary")));
-    builder.paragraph(say(phrase("report", "The load list %1 takes %2 a day, %3 W when all of it runs and %4 W at most. One full unit serves so many days of it:"),
-                          sizing.list.name, say_energy(sizing.totals.daily_wh), say_number(sizing.totals.running_w, 0),
-                          say_number(sizing.totals.peak_w, 0)));
+    builder.paragraph(
+        say(phrase("report", "The load list %1 takes %2 a day, %3 W when all of it runs and %4 W at most. One full unit serves so many days of it:"),
+            sizing.list.name, say_energy(sizing.totals.daily_wh), say_number(sizing.totals.running_w, 0), say_number(sizing.totals.peak_w, 0)));
     std::vector<Message> sentences;
     for (const SizedUnit& unit : sizing.units) sentences.push_back(unit_sentence(unit));
     builder.list(sentences);
@@ -116,8 +116,9 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     builder.chapter(say(phrase("report", "Cautions")));
     const auto cautions = sizing_cautions();
     builder.list({cautions.begin(), cautions.end()});
-    add_about(builder, phrase("report", "This report was %1. Its figures follow from the drains of each unit, the load list and the stated choices, and can be "
-                                        "worked out again from them."));
+    add_about(builder, phrase("report",
+                              "This report was %1. Its figures follow from the drains of each unit, the load list and the stated choices, and can be "
+                              "worked out again from them."));
     return std::move(builder.report);
 }
 
@@ -126,8 +127,7 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     for (const std::string& name : {sheet.sheet.name, sheet.sheet.module, sheet.unit})
         if (name.find_first_not_of("0123456789., ") != std::string::npos) builder.form.names.push_back(name);
     const PvSheet& data = sheet.sheet;
-    builder.report.title =
-        data.name.empty() ? say(phrase("report", "PV input check")) : say(phrase("report", "PV input check: %1"), data.name);
+    builder.report.title = data.name.empty() ? say(phrase("report", "PV input check")) : say(phrase("report", "PV input check: %1"), data.name);
     Message subtitle = say(phrase("report", "%1 in series, %2 parallel"), say_number(data.series), say_number(data.parallel));
     if (!data.module.empty()) subtitle = say_joined({data.module, subtitle}, ", ");
     if (!sheet.unit.empty()) subtitle = say_joined({say(phrase("report", "PV input of %1"), sheet.unit), subtitle}, "; ");
@@ -142,25 +142,30 @@ Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOpt
     builder.report.blocks.emplace_back(std::move(verdict));
     builder.paragraph(check.suggestion);
     if (check.conductor_a)
-        builder.paragraph(say(phrase("report", "Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC "
-                                               "690.8)."),
-                              say_number(*check.conductor_a, 1)));
+        builder.paragraph(
+            say(phrase("report", "Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC "
+                                 "690.8)."),
+                say_number(*check.conductor_a, 1)));
     builder.paragraph(check.string_fuses);
     builder.chapter(say(phrase("report", "Comparisons")));
     Table table;
-    table.columns = {{"title", say(phrase("report", "comparison")), {}, Content::text, 0}, {"value", say(phrase("report", "string or array")), {}, Content::number, 1},
-                     {"limit", say(phrase("report", "limit")), {}, Content::number, 1},    {"margin", say(phrase("report", "margin")), {}, Content::number, 1},
-                     {"outcome", say(phrase("report", "outcome")), {}, Content::text, 0},  {"sentence", say(phrase("report", "based on")), {}, Content::text, 0}};
+    table.columns = {{"title", say(phrase("report", "comparison")), {}, Content::text, 0},
+                     {"value", say(phrase("report", "string or array")), {}, Content::number, 1},
+                     {"limit", say(phrase("report", "limit")), {}, Content::number, 1},
+                     {"margin", say(phrase("report", "margin")), {}, Content::number, 1},
+                     {"outcome", say(phrase("report", "outcome")), {}, Content::text, 0},
+                     {"sentence", say(phrase("report", "based on")), {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons) {
         const auto cell = [&each](const char* key, const std::optional<double>& value) {
             return value ? known(key, each.unit, *value, std::nullopt, Kind::measured, say(phrase("report", "from stated figures")))
                          : not_known(key, each.unit, say(phrase("report", "not stated")));
         };
-        table.rows.push_back({each.title, cell("value", each.value), cell("limit", each.limit), cell("margin", each.margin),
-                              outcome_words(each), Message(builder.text(each.sentence))});
+        table.rows.push_back({each.title, cell("value", each.value), cell("limit", each.limit), cell("margin", each.margin), outcome_words(each),
+                              Message(builder.text(each.sentence))});
     }
     builder.table(table);
-    builder.picture(std::string(report_pv_key), say(phrase("report", "Voltage of the string against cell temperature, with the limits of the PV input.")));
+    builder.picture(std::string(report_pv_key),
+                    say(phrase("report", "Voltage of the string against cell temperature, with the limits of the PV input.")));
     builder.chapter(say(phrase("report", "What was stated")));
     Table stated;
     stated.columns = {{"what", say(phrase("report", "what")), {}, Content::text, 0}, {"value", say(phrase("report", "value")), {}, Content::text, 0}};

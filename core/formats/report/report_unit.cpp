@@ -97,9 +97,11 @@ void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
     }
     builder.paragraph(claims_words(*unit.claims), say(phrase("report", "Claims")));
     builder.paragraph(say(specimen_words));
-    builder.picture(report_picture_key("vessel", unit_of(unit).uuid.text()),
-                    say(phrase("report", "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that "
-                                         "is known.")));
+    builder.picture(
+        report_picture_key("vessel", unit_of(unit).uuid.text()),
+        say(phrase("report",
+                   "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that "
+                   "is known.")));
 }
 
 void add_claims(ReportBuilder& builder, const ReportedUnit& unit) {
@@ -147,21 +149,27 @@ void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
 void add_curves(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter(say(phrase("report", "Curves")));
     const std::string& uuid = unit_of(unit).uuid.text();
-    builder.picture(report_picture_key(report_usable_key, uuid),
-                    say(phrase("report", "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
+    builder.picture(
+        report_picture_key(report_usable_key, uuid),
+        say(phrase("report",
+                   "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
     builder.picture(report_picture_key(report_run_time_key, uuid), say(phrase("report", "Run time against load, likewise.")));
     for (const ReportedRun& run : unit.runs)
         if (is_drain(run))
-            builder.picture(report_picture_key("energy", run.record->run.uuid.text()), say(phrase("report", "Delivered and gauge-implied energy, %1"), run_name(run)));
+            builder.picture(report_picture_key("energy", run.record->run.uuid.text()),
+                            say(phrase("report", "Delivered and gauge-implied energy, %1"), run_name(run)));
 }
 
 void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
     builder.chapter(say(phrase("report", "Can the gauge be trusted?")));
     const std::string& uuid = unit_of(unit).uuid.text();
-    builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
-                    say(phrase("report", "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.")));
+    builder.picture(
+        report_picture_key(report_gauge_overlay_key, uuid),
+        say(phrase("report",
+                   "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.")));
     builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), say(phrase("report", "From run to run")));
-    builder.picture(report_picture_key(report_gauge_drift_key, uuid), say(phrase("report", "The gauge errors of the two drains that this is told by.")));
+    builder.picture(report_picture_key(report_gauge_drift_key, uuid),
+                    say(phrase("report", "The gauge errors of the two drains that this is told by.")));
     for (const ReportedRun& run : unit.runs) {
         if (!is_drain(run)) continue;
         builder.section(run_name(run));
@@ -207,7 +215,8 @@ std::vector<NamedQuantity> quantities_of(const ReportedUnit& unit) {
 void add_publisher(ReportBuilder& builder, const ReportedUnit& unit) {
     const Publisher& publisher = unit.publisher;
     if (!publisher.name.empty()) builder.report.blocks.emplace_back(ReportParagraph{say(phrase("report", "Published by")), publisher.name});
-    if (!publisher.licence.empty()) builder.report.blocks.emplace_back(ReportParagraph{say(phrase("report", "Licence of this text")), publisher.licence});
+    if (!publisher.licence.empty())
+        builder.report.blocks.emplace_back(ReportParagraph{say(phrase("report", "Licence of this text")), publisher.licence});
 }
 
 void add_short_form(ReportBuilder& builder, const ReportedUnit& unit) {
@@ -215,8 +224,10 @@ void add_short_form(ReportBuilder& builder, const ReportedUnit& unit) {
     add_claims(builder, unit);
     builder.chapter(say(phrase("report", "Every drain")));
     add_drain_table(builder, unit);
-    builder.picture(report_picture_key(report_usable_key, uuid),
-                    say(phrase("report", "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
+    builder.picture(
+        report_picture_key(report_usable_key, uuid),
+        say(phrase("report",
+                   "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
                     say(phrase("report", "Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.")));
     builder.paragraph(say_joined({say(safety_line), say(phrase("safety", "Local electrical codes and a licensed electrician come first."))}, " "),

@@ -36,13 +36,15 @@ Message verdict(const Comparison& comparison, const FairComparison& fair, std::s
                                 second = fair.rows[other].usable_fraction.half_width();
     const bool cancels = pair.shared_meter && half && first && second && *half < std::hypot(*first, *second);
     std::vector<Message> sentences{
-        say(pair.resolved ? phrase("report", "%1 less %2 is %3: its interval does not hold 0, so the two are clearly different.")
-                          : phrase("report", "%1 less %2 is %3: its interval holds 0, so the two are too close to call with these meters and neither may be "
-                                             "called better."),
+        say(pair.resolved
+                ? phrase("report", "%1 less %2 is %3: its interval does not hold 0, so the two are clearly different.")
+                : phrase("report", "%1 less %2 is %3: its interval holds 0, so the two are too close to call with these meters and neither may be "
+                                   "called better."),
             comparison.rows[one].unit.name, comparison.rows[other].unit.name, shown(pair.difference))};
     if (cancels)
-        sentences.push_back(say(phrase("report", "Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain "
-                                                 "cancels.")));
+        sentences.push_back(
+            say(phrase("report", "Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain "
+                                 "cancels.")));
     return say_joined(sentences, " ");
 }
 
@@ -67,8 +69,9 @@ ExampleStep slow_step(const ComparisonRow& fast, const ComparisonRow& slow) {
                                  about(fast.duration_h, 1), about(fast.mean_load_w, 0), shown(slow.delivered_wh), about(slow.duration_h, 1),
                                  about(slow.mean_load_w, 0)));
     step.sentences.push_back(
-        say(phrase("report", "While its output is on, a unit also feeds itself. The run times of all drains of %1 give a no-load draw of %2. The slow drain "
-                             "lasted %3 h longer, in which that draw takes about %4 Wh; it delivered %5 Wh less."),
+        say(phrase("report",
+                   "While its output is on, a unit also feeds itself. The run times of all drains of %1 give a no-load draw of %2. The slow drain "
+                   "lasted %3 h longer, in which that draw takes about %4 Wh; it delivered %5 Wh less."),
             first_name, shown(slow.no_load_draw_w), say_number(longer_h, 1), say_number(draw_w * longer_h, 0),
             say_number(fast.delivered_wh.value.value_or(0) - slow.delivered_wh.value.value_or(0), 0)));
     step.sentences.push_back(say(phrase("report", "So a usable fraction belongs to the load of its run, and units have an order at one load only.")));
@@ -93,11 +96,11 @@ ExampleStep moved_step(const WorkedExample& example, std::size_t first, std::siz
 ExampleStep close_step(const Comparison& tested, std::size_t first, std::size_t third) {
     const FairComparison close = compare_at(tested, CommonLoad{close_load_w, 1, {}});
     ExampleStep step{say(phrase("report", "What these meters leave open")), {}, {}};
-    step.sentences.push_back(say_joined({say(phrase("report", "At %1 %2 can stand beside %3 (%4 and %5)."), say_common_load(*close.load), third_name,
-                                             first_name, shown(close.rows[third].usable_fraction), shown(close.rows[first].usable_fraction)),
-                                         verdict(tested, close, first, third),
-                                         say(phrase("report", "Meters with a smaller error limit would narrow it."))},
-                                        " "));
+    step.sentences.push_back(
+        say_joined({say(phrase("report", "At %1 %2 can stand beside %3 (%4 and %5)."), say_common_load(*close.load), third_name, first_name,
+                        shown(close.rows[third].usable_fraction), shown(close.rows[first].usable_fraction)),
+                    verdict(tested, close, first, third), say(phrase("report", "Meters with a smaller error limit would narrow it."))},
+                   " "));
     return step;
 }
 

@@ -38,8 +38,7 @@ Table claims_table(const UnitClaims& claims) {
                      {"verdict", say(phrase("results", "verdict")), {}, Content::text, 0},
                      {"evidence", say(phrase("results", "evidence")), {}, Content::text, 0}};
     for (const ClaimCheck& check : claims.checks)
-        table.rows.push_back(
-            {check.title, say_claimed(check), shown(check.measured), say_claim_verdict(check.verdict), check.evidence});
+        table.rows.push_back({check.title, say_claimed(check), shown(check.measured), say_claim_verdict(check.verdict), check.evidence});
     table.remarks.emplace_back(decision_rule_text(claims.options));
     return table;
 }

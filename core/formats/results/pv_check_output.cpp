@@ -28,8 +28,8 @@ Table comparisons_table(const PvCheck& check) {
                      {"outcome", {}, {}, Content::text, 0},
                      {"sentence", say(phrase("results", "based on")), {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons)
-        table.rows.push_back({each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin),
-                              say_pv_outcome(each.outcome), each.sentence});
+        table.rows.push_back(
+            {each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin), say_pv_outcome(each.outcome), each.sentence});
     return table;
 }
 

@@ -107,11 +107,9 @@ Table sizing_table(const Sizing& sizing) {
             unit.units_needed.reason.empty() ? say(phrase("results", "for the days of autonomy asked for")) : unit.units_needed.reason;
         table.rows.push_back(
             {Message(unit.unit.name), Message(unit.unit.maker),
-             sizing_figure(table.columns[2], unit.unit.rated_energy_wh, say(phrase("results", "stated by the maker"))),
-             say_sizing_basis(unit.basis), unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on,
-             sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
-             sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed), say_power_fit(unit.output),
-             say_power_fit(unit.peak),
+             sizing_figure(table.columns[2], unit.unit.rated_energy_wh, say(phrase("results", "stated by the maker"))), say_sizing_basis(unit.basis),
+             unit.days, unit.lasts_h, unit.run_time_h, unit.days_left_on, sizing_figure(table.columns[8], as_number(unit.units_needed.least), needed),
+             sizing_figure(table.columns[9], as_number(unit.units_needed.sure), needed), say_power_fit(unit.output), say_power_fit(unit.peak),
              sizing_figure(table.columns[12], as_number(unit.units_by_rule), say(phrase("results", "nameplate by the rule / rated energy"))),
              remark_of(unit)});
     }

@@ -37,7 +37,9 @@ std::vector<Message> safety_words(RunKind kind) {
     case RunKind::peak_output:
         first(phrase("safety", "Peak loads can trip, arc or start by surprise: switch at the load, keep hands and tools clear, stay beside it."));
         break;
-    case RunKind::standby: first(phrase("safety", "A unit left alone for days needs a fire-safe place; do not let it rest empty or in the heat.")); break;
+    case RunKind::standby:
+        first(phrase("safety", "A unit left alone for days needs a fire-safe place; do not let it rest empty or in the heat."));
+        break;
     }
     return words;
 }
