@@ -8,7 +8,8 @@ const std::vector<Command>& drawing_commands() {
         {"pictures", phrase("commands", "Write the charts of every run and of the comparison as PNG and SVG"), read_pictures},
         {"report", phrase("commands", "Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML"), read_report},
         {"tour", phrase("commands", "Open the window on a logbook, show every page and tab of it in turn, and end; records nothing"), read_tour},
-        {"check-installation", phrase("commands", "Say what the program finds here: versions, fonts, writable places, desktop services"), read_check}};
+        {"check-installation", phrase("commands", "Say what the program finds here: versions, fonts, writable places, desktop services"),
+         read_check}};
     return commands;
 }
 

@@ -126,11 +126,17 @@ void add_options(CLI::App& command, PicturesArguments& arguments) {
     command.add_flag("--print", arguments.for_paper, say(phrase("commands", "on white, for paper")));
     command.add_flag("--bare", arguments.bare, say(phrase("commands", "without title, key and source, which then stand in your text")));
     command.add_flag("--comparison-only", arguments.comparison_only, say(phrase("commands", "leave out the charts of the runs and the units")));
-    auto* load = command.add_option("--at-load", arguments.at_load_w, say(phrase("commands", "also the comparison at this common load, W")))->check(above_zero());
-    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))->check(between(0.1, 100))->needs(load);
-    command.add_option("--width-mm", arguments.width_mm, say(phrase("commands", "width of a picture, 254 unless told")))->check(between(least_mm, most_mm));
-    command.add_option("--height-mm", arguments.height_mm, say(phrase("commands", "height of a picture, 143 unless told")))->check(between(least_mm, most_mm));
-    command.add_option("--dots-per-inch", arguments.dots_per_inch, say(phrase("commands", "sharpness of PNG, 192 unless told")))->check(between(1, 9600));
+    auto* load = command.add_option("--at-load", arguments.at_load_w, say(phrase("commands", "also the comparison at this common load, W")))
+                     ->check(above_zero());
+    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))
+        ->check(between(0.1, 100))
+        ->needs(load);
+    command.add_option("--width-mm", arguments.width_mm, say(phrase("commands", "width of a picture, 254 unless told")))
+        ->check(between(least_mm, most_mm));
+    command.add_option("--height-mm", arguments.height_mm, say(phrase("commands", "height of a picture, 143 unless told")))
+        ->check(between(least_mm, most_mm));
+    command.add_option("--dots-per-inch", arguments.dots_per_inch, say(phrase("commands", "sharpness of PNG, 192 unless told")))
+        ->check(between(1, 9600));
     add_force_option(command, arguments.force);
 }
 

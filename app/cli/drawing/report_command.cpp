@@ -48,19 +48,28 @@ int wrong_usage(std::ostream& err, const Message& what) {
 
 void add_options(CLI::App& command, ReportArguments& arguments) {
     command.add_option("LOGBOOK", arguments.source, say(phrase("commands", "logbook, run sheet (.csv), or folder of run sheets")))->required();
-    auto* run = command.add_option("--run", arguments.run, say(phrase("commands", "the run to report, UNIT/N; the number alone where there is one unit")));
-    auto* compare = command.add_flag("--compare", arguments.compare, say(phrase("commands", "report the comparison of the units, as tested or at one load")));
+    auto* run =
+        command.add_option("--run", arguments.run, say(phrase("commands", "the run to report, UNIT/N; the number alone where there is one unit")));
+    auto* compare =
+        command.add_flag("--compare", arguments.compare, say(phrase("commands", "report the comparison of the units, as tested or at one load")));
     run->excludes(compare);
-    auto* unit = command.add_option("--unit", arguments.unit, say(phrase("commands", "the unit to report, with all its runs")))->excludes(run)->excludes(compare);
+    auto* unit = command.add_option("--unit", arguments.unit, say(phrase("commands", "the unit to report, with all its runs")))
+                     ->excludes(run)
+                     ->excludes(compare);
     std::vector<std::string> keys;
     for (const UnitReportPart part : all_unit_report_parts) keys.emplace_back(unit_report_part_key(part));
-    auto* parts = command.add_option("--parts", arguments.parts, say(phrase("commands", "sections of a unit's report, with commas between them; all where none is named")))
+    auto* parts = command
+                      .add_option("--parts", arguments.parts,
+                                  say(phrase("commands", "sections of a unit's report, with commas between them; all where none is named")))
                       ->delimiter(',')
                       ->check(CLI::IsMember(keys))
                       ->needs(unit);
     command.add_flag("--short", arguments.in_short, say(phrase("commands", "a unit's report on two pages")))->needs(unit)->excludes(parts);
-    command.add_flag("--photos", arguments.with_photos, say(phrase("commands", "in a unit's report: every photo of its runs; none else")))->needs(unit);
-    auto* size = command.add_option("--size", arguments.size, say(phrase("commands", "report the sizing for this load list: its name in the logbook, or a file (.csv)")))
+    command.add_flag("--photos", arguments.with_photos, say(phrase("commands", "in a unit's report: every photo of its runs; none else")))
+        ->needs(unit);
+    auto* size = command
+                     .add_option("--size", arguments.size,
+                                 say(phrase("commands", "report the sizing for this load list: its name in the logbook, or a file (.csv)")))
                      ->excludes(run)
                      ->excludes(unit)
                      ->excludes(compare);
@@ -70,20 +79,29 @@ void add_options(CLI::App& command, ReportArguments& arguments) {
         ->excludes(compare)
         ->excludes(size);
     add_sizing_options(command, arguments.choices);
-    command.add_flag("--every-drain", arguments.every_drain, say(phrase("commands", "in a comparison: a row for each drain instead of one for each unit")))->needs(compare);
-    auto* load =
-        command
-            .add_option("--at-load", arguments.at_load_w, say(phrase("commands", "in a comparison: common load, W; a unit that cannot be converted to it stays as tested")))
-            ->check(above_zero())
-            ->needs(compare);
-    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))->check(between(0.1, 100))->needs(load);
-    command.add_option("--columns", arguments.columns, say(phrase("commands", "in a comparison: keys of the columns wanted, in order, or readers or spreadsheet")))
+    command
+        .add_flag("--every-drain", arguments.every_drain,
+                  say(phrase("commands", "in a comparison: a row for each drain instead of one for each unit")))
+        ->needs(compare);
+    auto* load = command
+                     .add_option("--at-load", arguments.at_load_w,
+                                 say(phrase("commands", "in a comparison: common load, W; a unit that cannot be converted to it stays as tested")))
+                     ->check(above_zero())
+                     ->needs(compare);
+    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))
+        ->check(between(0.1, 100))
+        ->needs(load);
+    command
+        .add_option("--columns", arguments.columns,
+                    say(phrase("commands", "in a comparison: keys of the columns wanted, in order, or readers or spreadsheet")))
         ->delimiter(',')
         ->allow_extra_args(false)
         ->needs(compare);
-    command.add_flag("--with-private", arguments.own_affairs, say(phrase("commands", "with what is the tester's own: tags, prices paid, remarks, advice")));
+    command.add_flag("--with-private", arguments.own_affairs,
+                     say(phrase("commands", "with what is the tester's own: tags, prices paid, remarks, advice")));
     command.add_option("--output", arguments.output, say(phrase("commands", "file to write; its ending, .pdf or .html, chooses the form")));
-    command.add_flag("--with-files", arguments.with_files, say(phrase("commands", "its tables (HTML) and pictures (PNG) as files too, in a folder beside it")));
+    command.add_flag("--with-files", arguments.with_files,
+                     say(phrase("commands", "its tables (HTML) and pictures (PNG) as files too, in a folder beside it")));
     add_force_option(command, arguments.force);
     command.add_option("--paper", arguments.paper, say(phrase("commands", "a4 or letter")))->check(CLI::IsMember({"a4", "letter"}));
     command.add_option("--locale", arguments.locale, say(phrase("commands", "whose decimal sign is written, e.g. de_DE or en_US")));
@@ -122,7 +140,8 @@ int report_run(const ReportArguments& arguments, const Casebook& casebook, const
                std::ostream& err) {
     std::string unit;
     int number = 0;
-    if (!read_run(arguments.run, unit, number)) return wrong_usage(err, say(phrase("commands", "`%1` names no run; write UNIT/N, e.g. \"Osk 1200/2\""), arguments.run));
+    if (!read_run(arguments.run, unit, number))
+        return wrong_usage(err, say(phrase("commands", "`%1` names no run; write UNIT/N, e.g. \"Osk 1200/2\""), arguments.run));
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.runs()), unit, number);
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
@@ -182,8 +201,7 @@ int report_unit(const ReportArguments& arguments, const OpenedSource& source, co
     const Unit& unit = chosen.value().front()->unit;
     for (const RunRecord* record : chosen.value())
         if (record->unit.uuid != unit.uuid)
-            return refuse(err,
-                          {Failure::bad_input, say(phrase("commands", "several units are named `%1`"), arguments.unit), "--unit",
+            return refuse(err, {Failure::bad_input, say(phrase("commands", "several units are named `%1`"), arguments.unit), "--unit",
                                 say(phrase("commands", "give the units names of their own"))});
     const std::shared_ptr<const UnitAnalysis> analysis = casebook.unit_analysis(unit.uuid);
     const std::optional<UnitClaims> claims = casebook.claims(unit.uuid);

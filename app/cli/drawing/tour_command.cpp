@@ -96,7 +96,8 @@ private:
         const QPixmap picture = window_.grab(); // paints the page also where no one looks
         const QString number = QStringLiteral("%1").arg(++pages_, 3, 10, QLatin1Char('0'));
         out_ << utf8_of(number) << "  " << utf8_of(place.join(QStringLiteral(", "))) << '\n';
-        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty()) out_ << "     " << line_of(say(phrase("commands", "says: %1"), utf8_of(says)));
+        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty())
+            out_ << "     " << line_of(say(phrase("commands", "says: %1"), utf8_of(says)));
         if (into_.isEmpty()) return {};
         const QString path = QDir(into_).filePath(number + QStringLiteral(".png"));
         if (picture.save(path, "PNG")) return {};
@@ -113,7 +114,8 @@ private:
 /// A folder to fill: nothing in it is replaced, so it must be new or empty.
 Result<void> empty_folder(const QString& folder) {
     if (QDir(folder).exists() && !QDir(folder).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot))
-        return Error{Failure::refused, say(phrase("commands", "the folder is not empty")), utf8_of(folder), say(phrase("commands", "name a new one"))};
+        return Error{Failure::refused, say(phrase("commands", "the folder is not empty")), utf8_of(folder),
+                     say(phrase("commands", "name a new one"))};
     if (!QDir().mkpath(folder)) return Error{Failure::io, say(phrase("commands", "the folder cannot be made")), utf8_of(folder), {}};
     return {};
 }
@@ -154,8 +156,12 @@ Command::Run read_tour(CLI::App& command) {
     const auto arguments = std::make_shared<TourArguments>();
     command.add_option("LOGBOOK", arguments->source, say(phrase("commands", "logbook file")))->required();
     command.add_option("--into", arguments->folder, say(phrase("commands", "a new or empty folder: write a PNG of each page into it")));
-    command.add_option("--width-px", arguments->width_px, say(phrase("commands", "of the window")))->check(CLI::Range(640, 7680))->capture_default_str();
-    command.add_option("--height-px", arguments->height_px, say(phrase("commands", "of the window")))->check(CLI::Range(480, 4320))->capture_default_str();
+    command.add_option("--width-px", arguments->width_px, say(phrase("commands", "of the window")))
+        ->check(CLI::Range(640, 7680))
+        ->capture_default_str();
+    command.add_option("--height-px", arguments->height_px, say(phrase("commands", "of the window")))
+        ->check(CLI::Range(480, 4320))
+        ->capture_default_str();
     command.add_option("--text-percent", arguments->text_percent, say(phrase("commands", "size of texts, of that of the desktop")))
         ->check(CLI::Range(100 + percent_per_text_step * Settings::least_text_step, 100 + percent_per_text_step * Settings::most_text_step))
         ->capture_default_str();

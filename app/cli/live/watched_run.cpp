@@ -62,7 +62,7 @@ Message say_sample(const TraceSample& sample) {
 
 Message state_line(const WatchedRun& run) {
     const LiveState state = run.session->state();
-    Message now = state.latest ? say_sample(*state.latest)
+    Message now = state.latest                               ? say_sample(*state.latest)
                   : state.link == LiveState::Link::connected ? say(phrase("commands", "connected, nothing has come yet"))
                                                              : say(phrase("commands", "nothing has come yet"));
     if (state.age_ms) now = say(phrase("commands", "%1, %2 s ago"), now, say_number(*state.age_ms / 1000));

@@ -92,7 +92,8 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
     }
     tell(err, notices);
     if (arguments.format == "json") return print(analyses_json(casebook, chosen.run_uuids, arguments.kwh_price, chosen.loads), out, err);
-    if (chosen.run_uuids.empty()) return print(line_of(say(phrase("commands", "There are no runs yet. Add one with: ullage import LOGBOOK SHEET"))), out, err);
+    if (chosen.run_uuids.empty())
+        return print(line_of(say(phrase("commands", "There are no runs yet. Add one with: ullage import LOGBOOK SHEET"))), out, err);
     return print(fitted_lines(text_of(casebook, chosen, arguments)), out, err);
 }
 

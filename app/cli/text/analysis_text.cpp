@@ -17,8 +17,8 @@ namespace {
 using Content = TableColumn::Content;
 
 std::string heading(const RunRecord& record, const RunAnalysis& analysis) {
-    const Message unit = record.unit.maker.empty() ? Message(record.unit.name)
-                                                   : say(phrase("commands", "%1 (%2)"), record.unit.name, record.unit.maker);
+    const Message unit =
+        record.unit.maker.empty() ? Message(record.unit.name) : say(phrase("commands", "%1 (%2)"), record.unit.name, record.unit.maker);
     const std::string line =
         one_line(say(phrase("commands", "%1, run %2: %3"), unit, say_number(record.number), run_title(record, analysis.energy)).text());
     std::vector<Message> about{say(phrase("commands", "ended: %1"), say_run_end(record.run.end))};

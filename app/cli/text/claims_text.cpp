@@ -16,7 +16,8 @@ std::string charge_text(const RunRecord& record, const EnergyAnalysis& energy) {
     std::string text = '\n' + line_of(say(phrase("commands", "Charge: %1"), charge.sentence)) +
                        quantities_text({charge.charged_wh, charge.charge_time_h, charge.mean_charge_w, charge.peak_charge_w, charge.taper_h});
     if (charge.taper_gauge_percent)
-        text += "  " + line_of(say(phrase("commands", "the power began to fall at a gauge of %1 %"), say_digits(exact_text(*charge.taper_gauge_percent))));
+        text += "  " +
+                line_of(say(phrase("commands", "the power began to fall at a gauge of %1 %"), say_digits(exact_text(*charge.taper_gauge_percent))));
     return text;
 }
 
@@ -30,8 +31,8 @@ std::string output_text(const RunRecord& record, const EnergyAnalysis& energy) {
 std::string draw_text(const Message& name, const StandingDraw& draw, const std::optional<EnergyPrice>& price) {
     if (draw.draw_w.kind == Kind::not_known) return "  " + line_of(say(phrase("commands", "%1: not known: %2"), name, draw.draw_w.reason));
     std::string text =
-        "  " + line_of(say(phrase("commands", "%1: %2 (%3), %4 a day, %5 a month; %6"), name, say_quantity(draw.draw_w, 1), say_kind(draw.draw_w.kind),
-                           say_quantity(draw.per_day_wh, 0), say_quantity(draw.per_month_wh, 0), draw.draw_w.reason));
+        "  " + line_of(say(phrase("commands", "%1: %2 (%3), %4 a day, %5 a month; %6"), name, say_quantity(draw.draw_w, 1),
+                           say_kind(draw.draw_w.kind), say_quantity(draw.per_day_wh, 0), say_quantity(draw.per_month_wh, 0), draw.draw_w.reason));
     if (draw.cost_per_day && price)
         text += "      " + line_of(say(phrase("commands", "%1 %2 a day, %3 %2 a month, %4"), say_number(*draw.cost_per_day, 3), price->currency,
                                        say_number(*draw.cost_per_month, 2), draw.basis));
@@ -48,8 +49,7 @@ std::string tested_text(const RunRecord& record, const EnergyAnalysis& energy) {
 
 std::string unit_claims_text(const UnitClaims& claims, const std::optional<EnergyPrice>& price) {
     std::string text = '\n' + table_text(claims_table(claims), TableFormat::text) + '\n' + line_of(claims.round_trip.sentence);
-    if (claims.round_trip.efficiency.value)
-        text += "  " + line_of(claims.round_trip.boundary) + "  " + line_of(claims.round_trip.efficiency.reason);
+    if (claims.round_trip.efficiency.value) text += "  " + line_of(claims.round_trip.boundary) + "  " + line_of(claims.round_trip.efficiency.reason);
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
         text += "  " + line_of(say(phrase("commands", "run %1 put in %2, run %3 gave back %4, %5"), say_number(cycle.charge_number),
                                    say_energy(cycle.charged_wh), say_number(cycle.drain_number), say_energy(cycle.delivered_wh), cycle.ends));

@@ -41,11 +41,13 @@ void check_numbers(CLI::App& app) {
 }
 
 CLI::Validator above_zero() {
-    return number_check([](double number) { return number > 0; }, [](const std::string& text) { return say(phrase("commands", "`%1` is no number above 0"), text); });
+    return number_check([](double number) { return number > 0; },
+                        [](const std::string& text) { return say(phrase("commands", "`%1` is no number above 0"), text); });
 }
 
 CLI::Validator zero_or_more() {
-    return number_check([](double number) { return number >= 0; }, [](const std::string& text) { return say(phrase("commands", "`%1` is no number from 0 up"), text); });
+    return number_check([](double number) { return number >= 0; },
+                        [](const std::string& text) { return say(phrase("commands", "`%1` is no number from 0 up"), text); });
 }
 
 CLI::Validator between(double lowest, double highest) {
@@ -56,8 +58,10 @@ CLI::Validator between(double lowest, double highest) {
 }
 
 void add_force_option(CLI::App& command, bool& force) {
-    command.add_flag("--force", force,
-                     say(phrase("commands", "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses")));
+    command.add_flag(
+        "--force", force,
+        say(phrase("commands",
+                   "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses")));
 }
 
 Replacing replacing_of(bool force, std::vector<std::string> inputs) {

@@ -74,8 +74,8 @@ Error nothing_left(const CompareArguments& arguments, std::size_t units) {
     name("--tag", !arguments.tags.empty());
     name("--least-wh", arguments.least_wh.has_value());
     name("--most-wh", arguments.most_wh.has_value());
-    return {Failure::not_found, say_count(units, phrases("commands", "none of %n units passes the filter", "none of %n unit passes the filter")), named,
-            say(phrase("commands", "leave one of these options out, or correct it"))};
+    return {Failure::not_found, say_count(units, phrases("commands", "none of %n units passes the filter", "none of %n unit passes the filter")),
+            named, say(phrase("commands", "leave one of these options out, or correct it"))};
 }
 
 /// The units that are wanted. Their ranks stay those among all units that were drained; one without a drain is not missed.
@@ -106,8 +106,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         return exit_usage;
     }
     if (arguments.least_wh && arguments.most_wh && *arguments.least_wh > *arguments.most_wh) {
-        (void)refuse(err, {Failure::bad_input, say(phrase("commands", "no unit is rated above the least and below the most")), "--least-wh, --most-wh",
-                           say(phrase("commands", "exchange the two"))});
+        (void)refuse(err, {Failure::bad_input, say(phrase("commands", "no unit is rated above the least and below the most")),
+                           "--least-wh, --most-wh", say(phrase("commands", "exchange the two"))});
         return exit_usage;
     }
     std::vector<Message> notices;
@@ -120,9 +120,8 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         if (!list) return refuse(err, list.error());
         load = common_load_of(list.value());
         if (!load)
-            return refuse(
-                err, {Failure::bad_input, say(phrase("commands", "the load list takes nothing")), list.value().name,
-                      say(phrase("commands", "give it appliances, or name a load with --at-load"))});
+            return refuse(err, {Failure::bad_input, say(phrase("commands", "the load list takes nothing")), list.value().name,
+                                say(phrase("commands", "give it appliances, or name a load with --at-load"))});
     }
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const auto both = compared(arguments, runs.value(), load);

@@ -76,7 +76,8 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
     if (!begun) return refuse(err, begun.error());
     LogFollow& follow = begun.value();
     const Interrupts interrupts;
-    if (const int code = print(line_of(say(phrase("commands", "Following the log; interrupt (Ctrl+C) to end"))), out, err); code != exit_good) return code;
+    if (const int code = print(line_of(say(phrase("commands", "Following the log; interrupt (Ctrl+C) to end"))), out, err); code != exit_good)
+        return code;
     auto grown_at = Steady::now(), said_at = grown_at - say_every;
     bool gone = false;
     bool settling_told = false;
@@ -92,7 +93,8 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
         if (change == LogChange::started_anew) said = line_of(say(phrase("commands", "The log was begun anew; it is read from its beginning")));
         if ((change == LogChange::vanished) != gone) {
             gone = !gone;
-            said = line_of(gone ? say(phrase("commands", "The log is not there; waiting for it")) : say(phrase("commands", "The log is there again")));
+            said =
+                line_of(gone ? say(phrase("commands", "The log is not there; waiting for it")) : say(phrase("commands", "The log is there again")));
         }
         if (seen.value().samples > 0 || seen.value().rows_left_out > 0) {
             grown_at = now;
@@ -119,10 +121,9 @@ int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, con
         (void)print(state_text(begun.value(), zone), out, err); // what was taken before stays
         return refuse(err, seen.error());
     }
-    const Message added = with_left_out(
-        say_count(seen.value().samples, phrases("commands", "The run has this log already; %n new samples added",
-                                                "The run has this log already; %n new sample added")),
-        seen.value().rows_left_out);
+    const Message added = with_left_out(say_count(seen.value().samples, phrases("commands", "The run has this log already; %n new samples added",
+                                                                                "The run has this log already; %n new sample added")),
+                                        seen.value().rows_left_out);
     return print(line_of(added) + state_text(begun.value(), zone), out, err);
 }
 

@@ -17,9 +17,8 @@ std::string indented(const Message& words) { return "  " + line_of(words); }
 } // namespace
 
 std::string forecast_text(const RunForecast& forecast, const std::string& zone) {
-    std::string text =
-        '\n' + line_of(forecast.last_reading_ms ? say(phrase("commands", "Forecast as of %1"), format_iso8601(forecast.as_of_ms, zone))
-                                                : say(phrase("commands", "Forecast")));
+    std::string text = '\n' + line_of(forecast.last_reading_ms ? say(phrase("commands", "Forecast as of %1"), format_iso8601(forecast.as_of_ms, zone))
+                                                               : say(phrase("commands", "Forecast")));
     if (forecast.cut_off)
         text += indented(say(phrase("commands", "cut-off: %1, in the middle %2; %3"), say_span(*forecast.cut_off, forecast, zone),
                              clock_text(forecast.cut_off->estimate_ms, zone), forecast.cut_off_reason));

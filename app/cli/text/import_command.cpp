@@ -29,14 +29,14 @@ Result<Message> import_sheet(Logbook& logbook, const std::string& path, std::str
     const RunRecord& record = sheet.value().record;
     const Result<std::optional<int>> known = logbook.number_of(record);
     if (!known) return known.error();
-    if (known.value()) 
+    if (known.value())
         return say(phrase("commands", "%1: already in the logbook as run %2 of %3, left out"), path, say_number(*known.value()), record.unit.name);
     const Result<ImportedRun> added = logbook.import_run(record);
     if (!added) {
         return within(added.error(), path);
     }
-    return say_count(record.readings.size(), phrases("commands", "%1: run %2 of %3, %4 with %n readings", "%1: run %2 of %3, %4 with %n reading"), path,
-                     say_number(added.value().number), record.unit.name, say_run_kind(record.run.kind));
+    return say_count(record.readings.size(), phrases("commands", "%1: run %2 of %3, %4 with %n readings", "%1: run %2 of %3, %4 with %n reading"),
+                     path, say_number(added.value().number), record.unit.name, say_run_kind(record.run.kind));
 }
 
 /// All run sheets of a folder that names none, in order of name.
@@ -83,8 +83,8 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
         Result<std::string> bytes = read_whole_file(sheet);
         const bool foreign = bytes && (may_be_foreign_table(bytes.value()) || !(arguments.table == TableImportArguments()));
         const Result<Message> done = !bytes    ? Result<Message>(bytes.error())
-                                         : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
-                                                   : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
+                                     : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
+                                               : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
         if (done) out << line_of(done.value());
         else code = refuse(err, done.error());
     }

@@ -272,10 +272,11 @@ std::optional<Error> what_is_missing(const TableReading& reading, const StatedFa
 } // namespace
 
 Result<Message> import_table(Logbook& logbook, const std::string& path, std::string_view bytes, const TableImportArguments& arguments,
-                                 const Clock& clock, std::ostream& out) {
+                             const Clock& clock, std::ostream& out) {
     const std::string zone = arguments.zone.empty() ? machine_zone() : arguments.zone;
     if (!zone_exists(zone))
-        return Error{Failure::bad_input, say(phrase("commands", "there is no time zone `%1`"), zone), "--zone", say(phrase("commands", "name one such as %1"), "Europe/Berlin")};
+        return Error{Failure::bad_input, say(phrase("commands", "there is no time zone `%1`"), zone), "--zone",
+                     say(phrase("commands", "name one such as %1"), "Europe/Berlin")};
     const Result<TableBook> book = read_table_book(bytes, path, delimiter_of(arguments.delimiter));
     if (!book) return book.error();
     const Result<const TableSheet*> sheet = sheet_of(book.value(), arguments.sheet, path);
@@ -311,10 +312,11 @@ Result<Message> import_table(Logbook& logbook, const std::string& path, std::str
     std::vector<Message> taken;
     for (std::size_t i = 0; i < runs.size(); ++i) {
         const RunRecord& record = runs[i].record;
-        const Message run = say_count(record.readings.size(), phrases("commands", "run %1 of %2, %3 with %n readings", "run %1 of %2, %3 with %n reading"),
-                                      say_number(added.value()[i].number), record.unit.name, say_run_kind(record.run.kind));
-        taken.push_back(runs[i].log.empty() ? run
-                                            : say_count(runs[i].log.size(), phrases("commands", "%1 and a log of %n rows", "%1 and a log of %n row"), run));
+        const Message run =
+            say_count(record.readings.size(), phrases("commands", "run %1 of %2, %3 with %n readings", "run %1 of %2, %3 with %n reading"),
+                      say_number(added.value()[i].number), record.unit.name, say_run_kind(record.run.kind));
+        taken.push_back(
+            runs[i].log.empty() ? run : say_count(runs[i].log.size(), phrases("commands", "%1 and a log of %n rows", "%1 and a log of %n row"), run));
     }
     return say(phrase("commands", "%1: %2"), path, say_joined(taken, "; "));
 }

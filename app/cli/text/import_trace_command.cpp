@@ -26,10 +26,9 @@ Error wrong(const std::string& option, const Message& what, const Message& remed
 
 /// ROLE=NUMBER[:UNIT], columns counted from 1.
 Result<LayoutAnswers::Column> mapped_column(const std::string& text) {
-    const Error form =
-        wrong("--map", say(phrase("commands", "`%1` names no column"), text),
-              say(phrase("commands", "write it like %1, columns counted from 1"),
-                  "time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA,gauge=7,output=8:W"));
+    const Error form = wrong("--map", say(phrase("commands", "`%1` names no column"), text),
+                             say(phrase("commands", "write it like %1, columns counted from 1"),
+                                 "time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA,gauge=7,output=8:W"));
     const auto equals = text.find('=');
     if (equals == std::string::npos) return form;
     const auto role = role_from(std::string_view(text).substr(0, equals));
@@ -112,7 +111,8 @@ Result<std::optional<Meter>> meter_of(const Logbook& logbook, const std::string&
     std::vector<std::string> names;
     for (const Meter& meter : meters.value()) names.push_back(meter.name);
     return Error{Failure::not_found, say(phrase("commands", "there is no meter named `%1`"), name), "--meter",
-                 names.empty() ? say(phrase("commands", "add the meter to the logbook first")) : say(phrase("commands", "use one of %1"), say_names(names))};
+                 names.empty() ? say(phrase("commands", "add the meter to the logbook first"))
+                               : say(phrase("commands", "use one of %1"), say_names(names))};
 }
 
 Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arguments) {
@@ -120,7 +120,7 @@ Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arg
     if (!records) return records.error();
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return chosen.error();
-    if (chosen.value().size() > 1) 
+    if (chosen.value().size() > 1)
         return Error{Failure::bad_input, say(phrase("commands", "units of several makers have this name and run")), "--unit",
                      say(phrase("commands", "rename one of them"))};
     return *chosen.value().front();
@@ -129,8 +129,7 @@ Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arg
 /// Who wrote a log, and what comes of it where that is not the run's meter.
 std::vector<Message> written_by(const Trace& trace, const std::optional<Meter>& meter, const RunRecord& record) {
     const bool gauge = trace.has(holds_gauge);
-    if (!trace.has(holds_meter))
-        return {gauge ? say(phrase("commands", "the unit's gauge")) : say(phrase("commands", "the unit's output power"))};
+    if (!trace.has(holds_meter)) return {gauge ? say(phrase("commands", "the unit's gauge")) : say(phrase("commands", "the unit's output power"))};
     std::vector<Message> parts{meter ? say(phrase("commands", "meter %1"), meter->name) : say(phrase("commands", "no meter named"))};
     if (gauge) parts.push_back(say(phrase("commands", "and the unit's gauge")));
     if (meter && record.meter && meter->uuid != record.meter->uuid)

@@ -95,9 +95,11 @@ void write_command(const Command& command, std::string& page) {
         const std::string value = value_word(*option);
         const std::string words = fmt::format("\\fB{}\\fR{}", roff(option_words(*option)), value.empty() ? "" : " \\fI" + roff(value) + "\\fR");
         if (option->get_required()) synopsis += " " + words;
-        options += fmt::format(".TP\n{}\n{}{}\n", words, help, option->get_required() ? " " + roff(say(phrase("commands", "(required)")).text()) : std::string());
+        options += fmt::format(".TP\n{}\n{}{}\n", words, help,
+                               option->get_required() ? " " + roff(say(phrase("commands", "(required)")).text()) : std::string());
     }
-    page += fmt::format(".SS {}\n{} [\\fIoptions\\fR]\n.PP\n{}.\n{}{}", roff(command.name), synopsis, roff(say(command.summary).text()), places, options);
+    page +=
+        fmt::format(".SS {}\n{} [\\fIoptions\\fR]\n.PP\n{}.\n{}{}", roff(command.name), synopsis, roff(say(command.summary).text()), places, options);
 }
 
 /// One pattern of a shell's `case`: what stands before the cursor, and the words that may follow.
@@ -126,13 +128,15 @@ std::string manual_page(const std::vector<Command>& commands) {
     section(phrase("commands", "SYNOPSIS"));
     page += "\\fBullage\\fR [\\fILOGBOOK\\fR]\n.br\n\\fBullage\\fR \\fICOMMAND\\fR [\\fIoptions\\fR]\n";
     section(phrase("commands", "DESCRIPTION"));
-    text(say(phrase("commands", "A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter "
-                                "say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds "
-                                "faults of the gauge, and compares units.")));
+    text(say(phrase("commands",
+                    "A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter "
+                    "say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds "
+                    "faults of the gauge, and compares units.")));
     page += ".PP\n";
-    page += in_font(roff(say(phrase("commands", "Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job "
-                                                "in text, without a display. Results go to the standard output, problems to the standard error, one line "
-                                                "each."),
+    page += in_font(roff(say(phrase("commands",
+                                    "Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job "
+                                    "in text, without a display. Results go to the standard output, problems to the standard error, one line "
+                                    "each."),
                              "LOGBOOK")
                              .text()),
                     "LOGBOOK", 'I') +
@@ -145,8 +149,9 @@ std::string manual_page(const std::vector<Command>& commands) {
     section(phrase("commands", "COMMANDS"));
     for (const Command& command : commands) write_command(command, page);
     section(phrase("commands", "FILES"));
-    entry("\\fI*.ullage\\fR", say(phrase("commands", "A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to "
-                                                     "keep it.")));
+    entry("\\fI*.ullage\\fR",
+          say(phrase("commands", "A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to "
+                                 "keep it.")));
     entry("\\fI~/.config/ullage/ullage.ini\\fR", say(phrase("commands", "Settings of the window.")));
     section(phrase("commands", "ENVIRONMENT"));
     page += ".TP\n\\fBULLAGE_SOURCE_PASSWORD\\fR\n" +
@@ -156,8 +161,9 @@ std::string manual_page(const std::vector<Command>& commands) {
     entry("1", say(phrase("commands", "Bad input, or a result that could not be written.")));
     entry("2", say(phrase("commands", "Wrong usage.")));
     section(phrase("commands", "CAUTION"));
-    text(say(phrase("commands", "Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and "
-                                "licensed practice come first.")));
+    text(say(phrase("commands",
+                    "Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and "
+                    "licensed practice come first.")));
     return page;
 }
 

@@ -33,7 +33,8 @@ std::optional<std::pair<std::string, std::string>> parted(std::string_view text,
 /// What the library says of wrong words, which it words in English, as far as the options here can cause it.
 Message usage_words(const std::string& said) {
     if (said == "A subcommand is required") return say(phrase("commands", "A subcommand is required"));
-    if (const auto parts = parted(said, " is required"); parts && parts->second.empty()) return say(phrase("commands", "%1 is required"), parts->first);
+    if (const auto parts = parted(said, " is required"); parts && parts->second.empty())
+        return say(phrase("commands", "%1 is required"), parts->first);
     if (const auto parts = parted(said, "The following argument was not expected: "); parts && parts->first.empty())
         return say(phrase("commands", "The following argument was not expected: %1"), parts->second);
     if (const auto parts = parted(said, "The following arguments were not expected: "); parts && parts->first.empty())
@@ -43,6 +44,10 @@ Message usage_words(const std::string& said) {
     if (const auto parts = parted(said, " excludes ")) return say(phrase("commands", "%1 excludes %2"), parts->first, parts->second);
     if (const auto parts = parted(said, " requires ")) return say(phrase("commands", "%1 requires %2"), parts->first, parts->second);
     if (const auto parts = parted(said, " not in {")) return say(phrase("commands", "%1 not in %2"), parts->first, '{' + parts->second);
+    if (const auto parts = parted(said, ": "), wanted = parts ? parted(parts->second, " required ") : std::nullopt;
+        wanted && said.ends_with(" missing"))
+        return say(phrase("commands", "%1: %2 required %3 missing"), parts->first, wanted->first,
+                   wanted->second.substr(0, wanted->second.size() - std::string_view(" missing").size()));
     return said;
 }
 

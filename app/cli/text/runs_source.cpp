@@ -31,8 +31,11 @@ Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble))
         if (entry->path().extension() == ".csv" && !(of_logbook && entry->path().filename() == folder_contents_name))
             sheets.push_back(entry->path().string());
-    if (trouble) return Error{Failure::io, say(phrase("commands", "the folder cannot be read: %1"), trouble.message()), folder, say(phrase("commands", "check its permissions"))};
-    if (sheets.empty()) return Error{Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), folder,
+    if (trouble)
+        return Error{Failure::io, say(phrase("commands", "the folder cannot be read: %1"), trouble.message()), folder,
+                     say(phrase("commands", "check its permissions"))};
+    if (sheets.empty())
+        return Error{Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), folder,
                      say(phrase("commands", "name a logbook or a folder with .csv run sheets"))};
     std::ranges::sort(sheets);
     return sheets;
@@ -265,9 +268,9 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
         if (!one && is_sheets(path)) {
             if (auto found = add_sheets(path, names[p], known_sheets, sheets); !found) return found.error();
             if (is_logbook_folder(path))
-                notices.push_back(
-                    say(phrase("commands", "%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again"),
-                        names[p]));
+                notices.push_back(say(
+                    phrase("commands", "%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again"),
+                    names[p]));
             continue;
         }
         const Result<OpenedSource> source = OpenedSource::open(path, notices);
@@ -308,7 +311,8 @@ Result<UnitRuns> chosen_runs(UnitRuns runs, const std::string& unit, std::option
         std::erase_if(runs, [&](const RunRecord* record) { return record->unit.name != unit; });
         if (runs.empty())
             return Error{Failure::not_found, say(phrase("commands", "there is no run of a unit named `%1`"), unit), "--unit",
-                         names.empty() ? say(phrase("commands", "the logbook has no runs yet")) : say(phrase("commands", "use one of %1"), listed(names))};
+                         names.empty() ? say(phrase("commands", "the logbook has no runs yet"))
+                                       : say(phrase("commands", "use one of %1"), listed(names))};
     }
     if (!run) return runs;
     if (unit.empty())

@@ -43,7 +43,7 @@ Result<Sizing> sizing_from(const std::string& source, const std::string& load_li
         std::vector<std::string> known;
         for (const Unit& each : units.value()) known.push_back(each.name);
         std::erase_if(units.value(), [&](const Unit& each) { return each.name != unit; });
-        if (units.value().empty()) 
+        if (units.value().empty())
             return Error{Failure::not_found, say(phrase("commands", "there is no unit named `%1`"), unit), source,
                          say(phrase("commands", "use one of %1"), say_names(known))};
     }
@@ -62,9 +62,11 @@ void add_sizing_options(CLI::App& command, SizingChoices& choices) {
     command.add_option("--autonomy-days", choices.autonomy_days, say(phrase("commands", "days to be carried without sun")));
     command.add_option("--peak-sun-hours", choices.peak_sun_hours, say(phrase("commands", "peak-sun hours a day, of the worst month that counts")));
     command.add_option("--derating", choices.derating, say(phrase("commands", "what is left of the array's label at the battery, 0 to 1")));
-    command.add_option("--array-to-load", choices.array_to_load, say(phrase("commands", "array energy over daily load that the rule asks for, 1 or more")));
+    command.add_option("--array-to-load", choices.array_to_load,
+                       say(phrase("commands", "array energy over daily load that the rule asks for, 1 or more")));
     command.add_option_function<double>(
-        "--array", [&choices](double watts) { choices.array_w = watts; }, say(phrase("commands", "PV array that is there, W; that of the rule where not given")));
+        "--array", [&choices](double watts) { choices.array_w = watts; },
+        say(phrase("commands", "PV array that is there, W; that of the rule where not given")));
     command
         .add_option_function<std::vector<double>>(
             "--month-sun-hours",
@@ -77,7 +79,8 @@ void add_sizing_options(CLI::App& command, SizingChoices& choices) {
         ->expected(months_of_year)
         ->allow_extra_args(false);
     command.add_option("--units", choices.units, say(phrase("commands", "units side by side in the course of the charge")));
-    command.add_option("--expect-lower", choices.expected_lower, say(phrase("commands", "share of the rated energy expected of untested units, lower end")));
+    command.add_option("--expect-lower", choices.expected_lower,
+                       say(phrase("commands", "share of the rated energy expected of untested units, lower end")));
     command.add_option("--expect-upper", choices.expected_upper, say(phrase("commands", "the same, upper end")));
     command.add_option("--inverter-efficiency", choices.inverter_efficiency, say(phrase("commands", "of the battery rule, 0 to 1")));
     command.add_option("--depth", choices.most_depth, say(phrase("commands", "deepest discharge of the battery rule, 0 to 1")));

@@ -22,7 +22,8 @@ Result<TableFormat> asked_format(const TableOutput& output) {
                      say(phrase("commands", "use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format"))};
     Result<TableFormat> format = output.format.empty() ? by_ending.value_or(TableFormat::text) : table_format_from(output.format);
     if (format && format.value() == TableFormat::xlsx && output.path.empty())
-        return Error{Failure::bad_input, say(phrase("commands", "xlsx is no text for a terminal")), "--format", say(phrase("commands", "name a file with --output"))};
+        return Error{Failure::bad_input, say(phrase("commands", "xlsx is no text for a terminal")), "--format",
+                     say(phrase("commands", "name a file with --output"))};
     return format;
 }
 

@@ -78,9 +78,9 @@ std::string table_reading_text(const TableReading& reading, const std::string& f
     }
     for (const Message& note : reading.notes) text += line_of(say(phrase("commands", "Note: %1"), note));
     for (const OpenTableQuestion& question : reading.questions)
-        text += line_of(question.choices.empty()
-                            ? say(phrase("commands", "Open: %1"), question.words)
-                            : say(phrase("commands", "Open: %1 (%2?)"), question.words, say_alternatives({question.choices.begin(), question.choices.end()})));
+        text += line_of(question.choices.empty() ? say(phrase("commands", "Open: %1"), question.words)
+                                                 : say(phrase("commands", "Open: %1 (%2?)"), question.words,
+                                                       say_alternatives({question.choices.begin(), question.choices.end()})));
     for (std::size_t i = 0; i < std::min(shown_left_rows, reading.not_taken.size()); ++i) {
         const RowNotTaken& row = reading.not_taken[i];
         text += "  " + line_of(say(row.in_part ? phrase("commands", "row %1 taken in part: %2") : phrase("commands", "row %1 left out: %2"),

@@ -60,7 +60,8 @@ std::string tally_text(const TraceTally& tally, const std::string& zone) {
                                    say_number(tally.count(trouble)), trouble_text(trouble)));
         std::size_t shown = 0;
         for (const SkippedRow& row : tally.skipped_rows)
-            if (row.trouble == trouble && shown++ < shown_rows) text += "    " + line_of(say(phrase("commands", "line %1: %2"), say_number(row.line), row.text));
+            if (row.trouble == trouble && shown++ < shown_rows)
+                text += "    " + line_of(say(phrase("commands", "line %1: %2"), say_number(row.line), row.text));
     }
     if (tally.count(RowTrouble::gap) > 0) {
         text += "  " + line_of(say_count(tally.count(RowTrouble::gap), phrases("commands", "%n gaps longer than %1 s", "%n gap longer than %1 s"),

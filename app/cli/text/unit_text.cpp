@@ -48,8 +48,7 @@ std::string used_text(const UnitFit& fit) {
 std::string unused_text(const UnitFit& fit) {
     std::string text;
     for (const DrainSummary& drain : fit.drains)
-        if (!drain.used)
-            text += "  " + line_of(say(phrase("commands", "run %1, %2: %3"), say_number(drain.run_number), drain.title, drain.reason));
+        if (!drain.used) text += "  " + line_of(say(phrase("commands", "run %1, %2: %3"), say_number(drain.run_number), drain.title, drain.reason));
     return text.empty() ? text : '\n' + line_of(say(phrase("commands", "Drains not used"))) + text;
 }
 
@@ -77,7 +76,8 @@ std::string gauge_drift_text(const UnitAnalysis& analysis) {
                                   say_number(analysis.fit.drains[pair.later].run_number)),
                               pair.wh_per_point.change_percent, pair.energy.change_percent,
                               known("shift_pt", "pt", pair.curve.size_pt, pair.curve.half_width_pt, Kind::measured),
-                              plain("%", pair.curve.depth_percent), say_p(pair.adjusted_p), pair.curve_moved ? say(phrase("commands", "yes")) : say(phrase("commands", "no"))});
+                              plain("%", pair.curve.depth_percent), say_p(pair.adjusted_p),
+                              pair.curve_moved ? say(phrase("commands", "yes")) : say(phrase("commands", "no"))});
     table.remarks = {say(phrase("commands", "Changes of Wh per gauge point and of the energy are corrected for the loads."))};
     return text + '\n' + table_text(table, TableFormat::text);
 }

@@ -21,7 +21,7 @@ void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison,
     const std::vector<std::string> wanted = options.columns.empty() ? ready_columns(readers_set).value() : options.columns;
     std::vector<std::string> keys = columns_for(all, wanted);
     std::erase_if(keys, [](const std::string& key) { return key == "unit" || key == "run"; }); // row names tell both
-    const std::vector<std::string> names = row_names(comparison);
+    const auto names = row_names(comparison);
     const std::size_t parts = std::max<std::size_t>(1, (keys.size() + most_columns - 1) / most_columns);
     for (std::size_t p = 0; p < parts; ++p) {
         std::vector<std::string> part{"unit"};

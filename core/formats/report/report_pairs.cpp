@@ -32,7 +32,8 @@ Message say_pairs(const ReportedPairs& pairs, Of of, Why why, std::size_t& total
 
 ReportedPairs reported_pairs(const Comparison& comparison, const FairComparison& fair) {
     ReportedPairs reported;
-    reported.names = row_names(comparison);
+    const auto names = row_names(comparison);
+    reported.names = {names.begin(), names.end()};
     const std::size_t rows = comparison.rows.size();
     for (std::size_t first = 0; first < rows; ++first)
         for (std::size_t second = first + 1; second < rows; ++second) {
@@ -94,8 +95,7 @@ void add_pairs(ReportBuilder& builder, const FairComparison& fair, const Reporte
         if (difference.value) difference.kind = Kind::measured; // how far each fraction is known stands in the comparison
         const bool known = difference.kind != Kind::not_known;
         const Message shared = !known ? Message() : pair.shared_meter ? say(phrase("report", "yes: its gain cancels")) : say(phrase("report", "no"));
-        table.rows.push_back(
-            {Message(pairs.names[pair.first]), Message(pairs.names[pair.second]), std::move(difference), say_pair_verdict(pair), shared});
+        table.rows.push_back({pairs.names[pair.first], pairs.names[pair.second], std::move(difference), say_pair_verdict(pair), shared});
     }
     builder.table(table);
 }

@@ -87,13 +87,13 @@ struct ComparisonColumn {
 
 constexpr ComparisonColumn all_columns[] = {
     {"unit", phrase("results", "unit"), Content::text, StandsIn::all, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.unit.name; }},
+     [](const RowSource& row) -> TableCell { return Message(row.tested.unit.name); }},
     {"maker", phrase("results", "maker"), Content::text, StandsIn::all, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.unit.maker; }},
+     [](const RowSource& row) -> TableCell { return Message(row.tested.unit.maker); }},
     {"logbook", phrase("results", "logbook"), Content::text, StandsIn::of_several_logbooks, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.source; }},
+     [](const RowSource& row) -> TableCell { return Message(row.tested.source); }},
     {"run", phrase("results", "run"), Content::text, StandsIn::all, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.run_title; }},
+     [](const RowSource& row) -> TableCell { return Message(row.tested.run_title); }},
     {"rank", {}, Content::number, StandsIn::all, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.rank; }},
     {"rated_wh", {}, Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::rated_wh},
     {"deliverable_wh", {}, Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::deliverable_wh},
@@ -117,7 +117,7 @@ constexpr ComparisonColumn all_columns[] = {
     {"wh_per_gauge_point", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
     {"no_load_draw_w", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::no_load_draw_w},
     {"gauge_verdict", phrase("results", "gauge"), Content::text, StandsIn::all, ColumnUse::plain,
-     [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict; }},
+     [](const RowSource& row) -> TableCell { return Message(row.tested.gauge_verdict); }},
     {"price_per_rated_kwh", {}, Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
     {"price_per_delivered_kwh", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
     {"paid_per_rated_kwh", {}, Content::number, StandsIn::all, ColumnUse::own, &ComparisonRow::paid_per_rated_kwh},
@@ -139,7 +139,7 @@ constexpr ComparisonColumn all_columns[] = {
          return row.tested.meter_name.empty() ? say(phrase("results", "not stated")) : Message(row.tested.meter_name);
      }},
     {"tags", phrase("results", "tags"), Content::text, StandsIn::all, ColumnUse::own,
-     [](const RowSource& row) -> TableCell { return tags_text(row.tested.unit.tags, "; "); }},
+     [](const RowSource& row) -> TableCell { return Message(tags_text(row.tested.unit.tags, "; ")); }},
 };
 
 TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
@@ -256,9 +256,9 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, cons
                      text_column("verdict", phrase("results", "verdict")),
                      text_column("shared_meter", phrase("results", "one meter")),
                      text_column("reason", phrase("results", "reason"))};
-    const std::vector<std::string> names = row_names(comparison);
+    const auto names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
-        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, say_pair_verdict(pair),
+        table.rows.push_back({Message(names[pair.first]), Message(names[pair.second]), pair.difference, say_pair_verdict(pair),
                               pair.shared_meter ? say(phrase("results", "yes")) : say(phrase("results", "no")), pair.difference.reason});
     table.remarks.push_back(say(phrase("results", "Resolved: the 95 % interval of the difference does not hold 0.")));
     if (rows.size() < comparison.rows.size())

@@ -75,16 +75,14 @@ std::string in_small_letters(std::string name) {
     return name;
 }
 
-/// What the sheets beside that of the table are called.
-std::string data_name() { return allowed_name(say(phrase("tables", "Data"))); }
-std::string method_name() { return allowed_name(say(phrase("tables", "Method"))); }
-std::string chart_name() { return allowed_name(say(phrase("tables", "Chart"))); }
+/// What the sheets beside that of the table are called in every language, as others may find them by their names.
+constexpr const char *data_name = "Data", *method_name = "Method", *chart_name = "Chart";
 
 /// A sheet's name may be neither empty nor "History" nor that of another sheet.
 std::string sheet_name(const Message& title) {
     std::string name = allowed_name(title);
-    const std::string taken[] = {"", "history", in_small_letters(data_name()), in_small_letters(method_name()), in_small_letters(chart_name())};
-    return std::ranges::count(taken, in_small_letters(name)) > 0 ? allowed_name(say(phrase("tables", "Table"))) : name;
+    const std::string taken[] = {"", "history", in_small_letters(data_name), in_small_letters(method_name), in_small_letters(chart_name)};
+    return std::ranges::count(taken, in_small_letters(name)) > 0 ? std::string("Table") : name;
 }
 
 /// What the rounding rule of JCGM 100:2008 7.2.6 allows, else what the column says.
@@ -160,7 +158,7 @@ void set_up_print(lxw_worksheet* sheet, bool as_wide_as_page) {
 /// on each page would bring its edge along and the pages would cut it.
 void put_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSource& source, bool below, lxw_row_t row) {
     if (!below) {
-        sheet = workbook_add_worksheet(book, chart_name().c_str());
+        sheet = workbook_add_worksheet(book, chart_name);
         if (!sheet) return;
         worksheet_set_landscape(sheet);
         worksheet_fit_to_pages(sheet, 1, 1);
@@ -276,10 +274,10 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
         return Error{Failure::io, say(phrase("tables", "there is not enough memory for the workbook")), path,
                      say(phrase("tables", "export it as csv"))};
     const std::string title = sheet_name(table.title);
-    const std::string name = readable_too ? data_name() : title;
+    const std::string name = readable_too ? std::string(data_name) : title;
     std::vector<lxw_worksheet*> sheets;
     if (readable_too) sheets.push_back(workbook_add_worksheet(book.get(), title.c_str()));
-    for (const std::string& each : {name, method_name()}) sheets.push_back(workbook_add_worksheet(book.get(), each.c_str()));
+    for (const std::string& each : {name, std::string(method_name)}) sheets.push_back(workbook_add_worksheet(book.get(), each.c_str()));
     if (std::ranges::count(sheets, nullptr) > 0)
         return Error{Failure::io, say(phrase("tables", "the workbook cannot be made")), path, say(phrase("tables", "export it as csv"))};
     if (readable_too) fill_readable(book, sheets.front(), table);

@@ -61,7 +61,7 @@ void add_not_known(ReportBuilder& builder, const std::vector<NamedQuantity>& qua
 
 /// Differences of usable fraction between rows of different units.
 struct ReportedPairs {
-    std::vector<std::string> names; ///< of the rows
+    std::vector<Message> names;     ///< of the rows
     std::vector<PairVerdict> pairs; ///< empty beyond most_report_paired rows
     std::size_t total = 0;          ///< pairs that there are
 };

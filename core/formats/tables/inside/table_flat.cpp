@@ -49,7 +49,7 @@ FlatCell flat_cell(const TableHead& table, const TableRow& row, const FlatColumn
     case Part::unit: return text_or_nothing(quantity->unit);
     case Part::lower: return number_or_nothing(quantity->lower);
     case Part::upper: return number_or_nothing(quantity->upper);
-    case Part::kind: return std::string(kind_text(quantity->kind));
+    case Part::kind: return say_kind(quantity->kind).text();
     case Part::reason: return text_or_nothing(quantity->reason);
     }
     return {};
