@@ -41,7 +41,7 @@ VesselRowContent comparison_vessels(const Comparison& comparison, const FairComp
         tr("Height: rated energy. Filled: delivered at the socket; the bracket is its 95 % interval. Hatched: taken by the unit's own draw, where "
            "that is known. Dashed: what is typical.");
     content.empty_text = empty_words();
-    const std::vector<std::string> names = row_names(comparison);
+    const std::vector<Message> names = row_names(comparison);
     for (const std::size_t i : fair_order(fair)) {
         const ComparisonRow& row = comparison.rows[i];
         const FairRow& at = fair.rows[i];

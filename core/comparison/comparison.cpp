@@ -220,11 +220,12 @@ void add_claims(std::vector<ComparisonRow>& rows, const UnitRuns& runs, const Un
 
 } // namespace
 
-std::vector<std::string> row_names(const Comparison& comparison) {
+std::vector<Message> row_names(const Comparison& comparison) {
     std::map<std::string, int> rows;
     for (const ComparisonRow& row : comparison.rows) ++rows[row.unit.name];
-    std::vector<std::string> names;
-    for (const ComparisonRow& row : comparison.rows) names.push_back(rows[row.unit.name] > 1 ? row.unit.name + ", " + row.run_title : row.unit.name);
+    std::vector<Message> names;
+    for (const ComparisonRow& row : comparison.rows)
+        names.push_back(rows[row.unit.name] > 1 ? say_joined({row.unit.name, row.run_title}, ", ") : Message(row.unit.name));
     return names;
 }
 

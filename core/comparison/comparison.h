@@ -31,7 +31,7 @@ struct ComparisonRow {
     Run run;
     int run_number = 1;
     int drains = 1;         ///< drains of the unit that are in the logbook
-    std::string run_title;  ///< of the drain, or "mean of 3 drains"
+    Message run_title;      ///< of the drain, or "mean of 3 drains"
     std::string source;     ///< where it was read from, see name_sources
     std::string meter_name; ///< empty without a meter
     Quantity rated_wh;      ///< "rated_wh", a claim: no interval
@@ -40,7 +40,7 @@ struct ComparisonRow {
     Quantity price_per_rated_kwh, price_per_delivered_kwh; ///< list price, in the unit's currency per kWh
     Quantity paid_per_rated_kwh, paid_per_delivered_kwh;   ///< the same of what was paid
     Quantity wh_per_kg;                                    ///< delivered
-    std::string gauge_verdict;
+    Message gauge_verdict;
     Quantity no_load_draw_w; ///< "no_load_draw_w" from all drains of the unit together (fit_unit)
     std::size_t fit = 0;     ///< index into Comparison::fits
     /// What the unit's other runs say, see check_claims(): not known, with the reason, where none tests it. Intervals as there.
@@ -96,7 +96,7 @@ void keep_units(Comparison& comparison, const std::function<bool(const Unit&)>& 
 void name_sources(Comparison& comparison, CompareRows rows, const std::map<RunId, std::string>& source_of);
 
 /// What tells the rows apart: "Osk 1200", or "Osk 1200, drain 14 May, 64 W" where several rows are of that unit.
-[[nodiscard]] std::vector<std::string> row_names(const Comparison& comparison);
+[[nodiscard]] std::vector<Message> row_names(const Comparison& comparison);
 
 /// List price / energy with the interval that the energy's interval gives, in the unit's currency per kWh; a price is a fact without uncertainty.
 /// `not known`: no price, no energy, or energy that is only `at least` (the reason then says "at most …").

@@ -27,7 +27,7 @@ Message share_words(const Quantity& fraction) {
 
 Message gauge_clause(const ComparisonRow& row) {
     if (!row.worst_gauge_error_pt) return say(phrase("comparison", "its gauge: %1"), row.gauge_verdict);
-    if (row.gauge_verdict.starts_with("no fault found"))
+    if (row.gauge_verdict.english().starts_with("no fault found"))
         return say_count(std::max(1L, std::lround(std::ceil(*row.worst_gauge_error_pt))),
                          phrases("comparison", "its gauge stays within %n points", "its gauge stays within %n point"));
     return say_count(std::lround(*row.worst_gauge_error_pt),
@@ -55,7 +55,7 @@ Phrase words_at_unknown_load(bool part, bool elsewhere) {
     return phrase("comparison", "%1 gives %2 of its label at a load that is not known; %3.");
 }
 
-Message unit_sentence(const std::string& name, const ComparisonRow& row, const FairRow& at, const FairComparison& fair) {
+Message unit_sentence(const Message& name, const ComparisonRow& row, const FairRow& at, const FairComparison& fair) {
     const Message share = share_words(at.usable_fraction), gauge = gauge_clause(row);
     if (share.empty())
         return say(phrase("comparison", "How much of its label %1 gives is not known: %2; %3."), name, at.usable_fraction.reason, gauge);
@@ -66,23 +66,22 @@ Message unit_sentence(const std::string& name, const ComparisonRow& row, const F
     return say(words_at_load(part, elsewhere), name, share, say_measure(*row.mean_load_w.value, 0, "W"), gauge);
 }
 
-Message say_names(const std::vector<std::string>& names) {
-    if (names.size() <= most_names) return say_list({names.begin(), names.end()});
+Message say_names(const std::vector<Message>& names) {
+    if (names.size() <= most_names) return say_list(names);
     const std::vector<Message> shown(names.begin(), names.begin() + most_names);
     return say_count(names.size() - most_names, phrases("comparison", "%1 and %n more", "%1 and %n more"), say_joined(shown, ", "));
 }
 
 /// Names by rank, best first.
-std::map<double, std::vector<std::string>> places_of(const std::vector<std::string>& names, const FairComparison& fair,
-                                                     const std::vector<Quantity>& ranks) {
-    std::map<double, std::vector<std::string>> places;
+std::map<double, std::vector<Message>> places_of(const std::vector<Message>& names, const FairComparison& fair, const std::vector<Quantity>& ranks) {
+    std::map<double, std::vector<Message>> places;
     for (const std::size_t row : fair_order(fair))
         if (ranks[row].value) places[*ranks[row].value].push_back(names[row]);
     return places;
 }
 
 /// The best, and where they are: the beginning of the order.
-Message best_clause(const std::vector<std::string>& best, const std::optional<CommonLoad>& load) {
+Message best_clause(const std::vector<Message>& best, const std::optional<CommonLoad>& load) {
     if (load)
         return say_count(best.size(),
                          phrases("comparison", "At %1 %2 give the largest share of the label", "At %1 %2 gives the largest share of the label"),
@@ -93,7 +92,7 @@ Message best_clause(const std::vector<std::string>& best, const std::optional<Co
                      say_names(best));
 }
 
-Message no_order_sentence(const std::vector<std::string>& alike, const std::optional<CommonLoad>& load) {
+Message no_order_sentence(const std::vector<Message>& alike, const std::optional<CommonLoad>& load) {
     if (load)
         return say(phrase("comparison", "At %1 these meters do not tell %2 apart: none of them may be called better."), say_common_load(*load),
                    say_names(alike));
@@ -101,8 +100,8 @@ Message no_order_sentence(const std::vector<std::string>& alike, const std::opti
                say_names(alike));
 }
 
-Message order_sentence(const std::map<double, std::vector<std::string>>& places, const std::optional<CommonLoad>& load) {
-    const std::vector<std::string>& best = places.begin()->second;
+Message order_sentence(const std::map<double, std::vector<Message>>& places, const std::optional<CommonLoad>& load) {
+    const std::vector<Message>& best = places.begin()->second;
     if (places.size() == 1) return no_order_sentence(best, load);
     Message order = best_clause(best, load);
     std::vector<Message> ties;
@@ -123,11 +122,11 @@ Message order_sentence(const std::map<double, std::vector<std::string>>& places,
 }
 
 /// Where so few units have a place that there is no order.
-Message placeless_sentence(const std::map<double, std::vector<std::string>>& places, const std::optional<CommonLoad>& load) {
+Message placeless_sentence(const std::map<double, std::vector<Message>>& places, const std::optional<CommonLoad>& load) {
     if (places.empty())
         return load ? say(phrase("comparison", "At %1 no unit can be placed."), say_common_load(*load))
                     : say(phrase("comparison", "As tested, at like loads, no unit can be placed."));
-    const std::string& only = places.begin()->second.front();
+    const Message& only = places.begin()->second.front();
     return load ? say(phrase("comparison", "At %1 only %2 can be placed."), say_common_load(*load), only)
                 : say(phrase("comparison", "As tested, at like loads, only %1 can be placed."), only);
 }
@@ -154,7 +153,7 @@ Message based_on_text(const Comparison& comparison, const FairComparison& fair, 
     if (at.standing == Standing::as_tested) return comparison.rows[row].run_title;
     if (at.mean && at.mean->count() > 1) return say(phrase("comparison", "mean of %1 drains"), say_number(at.mean->count()));
     const auto drain = std::ranges::find(fit.drains, at.run_uuid, &DrainSummary::run_uuid);
-    return drain == fit.drains.end() ? Message(comparison.rows[row].run_title) : Message(drain->title);
+    return drain == fit.drains.end() ? comparison.rows[row].run_title : drain->title;
 }
 
 ComparisonAnswer comparison_answer(const Comparison& comparison, const FairComparison& fair) {
@@ -170,7 +169,7 @@ ComparisonAnswer comparison_answer(const Comparison& comparison, const FairCompa
         answer.order = order;
         return answer;
     }
-    const std::vector<std::string> names = row_names(comparison);
+    const std::vector<Message> names = row_names(comparison);
     for (const std::size_t row : fair_order(fair)) {
         if (answer.units.size() == most_answered) break;
         answer.units.push_back(unit_sentence(names[row], comparison.rows[row], fair.rows[row], fair));

@@ -14,9 +14,9 @@ inline constexpr std::size_t most_answered = 12;
 
 /// What a comparison says to a reader before any table.
 struct ComparisonAnswer {
-    std::string order;              ///< which order these meters resolve, or why there is none; empty for a single unit
-    bool has_order = false;         ///< units have a rank; else `order` is a caution
-    std::vector<std::string> units; ///< "Osk 1200 gives 75 % of its label at 120 W; its gauge is up to 14 points off.", in fair_order()
+    Message order;              ///< which order these meters resolve, or why there is none; empty for a single unit
+    bool has_order = false;     ///< units have a rank; else `order` is a caution
+    std::vector<Message> units; ///< "Osk 1200 gives 75 % of its label at 120 W; its gauge is up to 14 points off.", in fair_order()
 };
 
 /// The answer of units side by side. Without rows, or with several rows of one unit, the order says what the rows are and no unit has a sentence.

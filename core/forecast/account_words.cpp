@@ -74,7 +74,7 @@ std::vector<AccountFigure> account_figures(const TwoAccounts& accounts, const Ga
 
 std::vector<Message> account_lines(const TwoAccounts& accounts, const Run& run) {
     if (!accounts.told) return {};
-    std::vector<std::string> lines{line_of_right(accounts, run), line_of_wrong(accounts, run)};
+    std::vector<Message> lines{line_of_right(accounts, run), line_of_wrong(accounts, run)};
     if (!accounts.decides.empty())
         lines.push_back(accounts.idle_hour.empty() ? say(phrase("forecast", "What decides: %1"), accounts.decides)
                                                    : say(phrase("forecast", "What decides: %1 %2"), accounts.decides, accounts.idle_hour));

@@ -64,10 +64,10 @@ struct RunForecast {
     std::optional<ExpectedTime> cut_off;
     ForecastBasis basis = ForecastBasis::trend; ///< meaningless without cut_off
     /// The last reading threw the forecast before it over: a sentence that says so; empty where it did not.
-    std::string overthrown;
-    std::string cut_off_reason; ///< what it rests on and assumes; without cut_off why there is none
+    Message overthrown;
+    Message cut_off_reason; ///< what it rests on and assumes; without cut_off why there is none
     std::optional<GaugeSpeed> gauge_speed;
-    std::string gauge_reason;                ///< why there is no speed, or no next step
+    Message gauge_reason;                    ///< why there is no speed, or no next step
     std::optional<ExpectedTime> next_step;   ///< when the gauge shows its next lower value
     std::optional<double> next_step_percent; ///< that value
     std::vector<ReadingAdvice> advice;       ///< most urgent first

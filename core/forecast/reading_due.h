@@ -24,7 +24,7 @@ enum class DueBecause { nothing, interval, gauge_drop, cut_off };
 struct ReadingDue {
     std::optional<UtcMs> due_ms; ///< absent: see `why`
     DueBecause because = DueBecause::nothing;
-    std::string why; ///< one clause for people: what makes it due ("30 min after the last reading"), or why nothing is due
+    Message why; ///< one clause for people: what makes it due ("30 min after the last reading"), or why nothing is due
 };
 
 /// The earliest moment that a part of the rule names, from the run's last reading and its forecast.

@@ -236,7 +236,8 @@ Message reason_against(const RunRecord& record, const EnergyAnalysis& energy) {
     const std::vector<PairedPoint>& points = energy.points;
     const double step_pt = std::max(record.unit.gauge_step_percent, 1e-3);
     if (record.run.kind != RunKind::drain)
-        return say(phrase("gauge", "a %1 run does not tell losses from delivered energy; make a drain"), say_run_kind(record.run.kind));
+        return say(phrase("gauge", "a %1 run does not tell losses from delivered energy"), say_run_kind(record.run.kind)) +
+               say(phrase("advice", "; make a drain"));
     if (!record.meter) return say(phrase("gauge", "no meter is stated"));
     if (energy.track.missing_inside) return energy.track.missing_reason;
     if (points.size() < least_loss_points)

@@ -30,7 +30,8 @@ struct Box {
 Result<Box> box_of(const RunRecord& record, const EnergyAnalysis& energy, const MeasureOptions& options) {
     const auto refuse = [](const Message& reason) { return Error{Failure::refused, reason, {}, {}}; };
     if (record.run.kind != RunKind::drain)
-        return refuse(say(phrase("gauge", "a %1 run does not tell losses from delivered energy; make a drain"), say_run_kind(record.run.kind)));
+        return refuse(say(phrase("gauge", "a %1 run does not tell losses from delivered energy"), say_run_kind(record.run.kind)) +
+                      say(phrase("advice", "; make a drain")));
     if (!record.unit.rated_energy_wh) return refuse(say(phrase("gauge", "the rated energy of the unit is not stated")));
     if (!record.meter) return refuse(say(phrase("gauge", "no meter is stated")));
     const auto limit_percent = error_limit_percent(*record.meter);

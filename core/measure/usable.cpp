@@ -135,7 +135,8 @@ Quantity usable_fraction(const RunRecord& record, const RegisterTrack& track, co
                          const MeasureOptions& options) {
     const auto refuse = [](const Message& reason) { return not_known("usable_fraction", "1", reason); };
     if (record.run.kind != RunKind::drain)
-        return refuse(say(phrase("measure", "a %1 run does not measure it; make a drain"), say_run_kind(record.run.kind)));
+        return refuse(say(phrase("measure", "a %1 run does not measure it"), say_run_kind(record.run.kind)) +
+                      say(phrase("advice", "; make a drain")));
     const std::optional<double> rated_wh = record.unit.rated_energy_wh;
     if (!rated_wh || *rated_wh <= 0) return refuse(say(phrase("measure", "the rated energy of the unit is not stated")));
     if (!track.usable()) return refuse(say(phrase("measure", "fewer than two register readings")));

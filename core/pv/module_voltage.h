@@ -31,7 +31,7 @@ inline constexpr double pv_standard_w_m2 = 1000;
 /// Open-circuit voltage of one module at its coldest, V, and what that rests on.
 struct ColdVoltage {
     std::optional<double> volts; ///< absent: not known
-    std::string basis;           ///< "the maker's coefficient of −0.27 %/°C", or why it is not known
+    Message basis;               ///< "the maker's coefficient of −0.27 %/°C", or why it is not known
     bool from_table = false;
 };
 
@@ -43,7 +43,7 @@ struct ColdVoltage {
 /// irradiance (1000 W/m² likewise). `basis` in words, or what is missing.
 struct HotCell {
     std::optional<double> cell_c;
-    std::string basis;
+    Message basis;
 };
 [[nodiscard]] HotCell hottest_cell(const PvSheet& sheet);
 

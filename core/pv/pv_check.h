@@ -76,7 +76,7 @@ struct PvComparison {
 struct PvCheck {
     PvVerdict verdict = PvVerdict::not_known;
     Message verdict_text;                        ///< in words; what is missing is part of it: "not known: Isc of the module is missing"
-    std::string headline;                        ///< the verdict in sentences with its figures
+    Message headline;                            ///< the verdict in sentences with its figures
     std::vector<PvComparison> comparisons;       ///< in the order of their keys above
     std::vector<PvMissing> missing;              ///< of all comparisons, each once
     std::optional<double> cold_voc_v, hot_vmp_v; ///< of the string, as calculated
@@ -86,7 +86,7 @@ struct PvCheck {
     double voc_tolerance_percent = usual_voc_tolerance_percent;
     std::optional<double> reverse_a;                 ///< from three strings on: what the others feed into a faulty one, (strings − 1) × Isc
     std::optional<double> least_fuse_a, most_fuse_a; ///< likewise: 1.5 and 2.4 × Isc
-    std::string string_fuses;                        ///< from three strings on: that each needs a fuse, in a sentence
+    Message string_fuses;                            ///< from three strings on: that each needs a fuse, in a sentence
     std::optional<int> least_series;                 ///< modules that reach the start voltage when hot, tolerance counted
     std::optional<int> largest_series;               ///< that stay within the voltage limit when cold, tolerance counted; 0: not even one
     std::optional<int> largest_parallel;             ///< strings whose currents stay within their limits; 0: not even one
@@ -118,6 +118,6 @@ struct PvCurvePoint {
 [[nodiscard]] std::vector<PvCurvePoint> pv_curve(const PvSheet& sheet);
 
 /// What can hurt, and who comes first: sentences for page, report and terminal.
-[[nodiscard]] std::vector<std::string> pv_cautions();
+[[nodiscard]] std::vector<Message> pv_cautions();
 
 } // namespace ullage

@@ -235,7 +235,7 @@ Message pv_decision_rule() {
                       "calculated value against the limit)."));
 }
 
-std::vector<std::string> pv_cautions() {
+std::vector<Message> pv_cautions() {
     return {
         say(phrase("pv",
                    "PV strings are live whenever there is light and can carry dangerous DC voltage; they cannot be switched off at the module.")),

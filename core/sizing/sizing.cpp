@@ -9,9 +9,9 @@ namespace ullage {
 
 namespace {
 
-std::vector<std::string> assumptions(const Sizing& sizing) {
+std::vector<Message> assumptions(const Sizing& sizing) {
     if (!sizing.totals.mean_on_w) return {say(phrase("sizing", "The load list takes nothing yet."))};
-    std::vector<std::string> words;
+    std::vector<Message> words;
     words.push_back(
         sizing.totals.always_connected
             ? say(phrase("sizing", "The output stays on day and night, since something is always connected."))
@@ -59,7 +59,7 @@ Sizing size_for(const LoadList& list, const std::vector<UnitToSize>& units, cons
     return sizing;
 }
 
-std::vector<std::string> sizing_cautions() {
+std::vector<Message> sizing_cautions() {
     return {say(phrase("sizing",
                        "Never connect the outputs of several units with each other; give each its own appliances, unless the makers say otherwise.")),
             say(phrase("sizing",

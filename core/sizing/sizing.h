@@ -35,6 +35,6 @@ struct Sizing {
 [[nodiscard]] Sizing size_for(const LoadList& list, const std::vector<UnitToSize>& units, const SizingChoices& choices = {});
 
 /// What can hurt where a sizing is put to work, a sentence each.
-[[nodiscard]] std::vector<std::string> sizing_cautions();
+[[nodiscard]] std::vector<Message> sizing_cautions();
 
 } // namespace ullage

@@ -163,7 +163,7 @@ UnitFit fit_unit(const std::vector<const RunRecord*>& records, const std::vector
                 drain.u_wh = balance.u_wh[k++];
             }
         } else {
-            failure = solved.error().sentence();
+            failure = solved.error().message();
         }
     }
     plan(used, unit, fit);

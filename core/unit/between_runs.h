@@ -28,7 +28,7 @@ struct UnitParameters {
     /// Where each meter's gain at its limit moves the parameters: rectangular, independent between meters.
     struct Gain {
         std::string meter_key; ///< as in DrainSummary: units drained with one meter share its gain
-        std::string meter_name;
+        Message meter_name;
         std::array<double, 3> half_width{};
         bool limit_known = true;
     };

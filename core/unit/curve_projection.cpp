@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "unit/curve_projection.h"
 
-#include "base/number.h"
+#include "measure/usable.h"
 #include "numerics/distributions.h"
 #include "numerics/monte_carlo.h"
 #include "unit/usual_draw.h"
 
 #include <algorithm>
 #include <cmath>
-#include <string>
 #include <utility>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -79,12 +79,6 @@ const DrainSummary* curve_before(const RunRecord& record, const EnergyAnalysis& 
     return latest;
 }
 
-/// What the run's own projection says after the gauge that it assumes: how it started and ended, what is missing.
-std::string rest_of_reason(const Quantity& own) {
-    const std::size_t at = own.reason.text().find(';');
-    return at == std::string::npos ? std::string() : own.reason.text().substr(at);
-}
-
 /// Relative half-width of one side: depths as a normal beside register and pairing, the gain as a rectangle.
 double side(double depth_half_width, double u_independent, double gain_half_width, double coverage) {
     return half_width_of_sum(gain_half_width, std::hypot(depth_half_width / normal_quantile((1 + coverage) / 2), u_independent), coverage);
@@ -116,7 +110,7 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
     const PairedPoint& a = energy.points.front();
     const PairedPoint& b = energy.points.back();
     const Message run = say_number(before->run_number), title = before->title;
-    const Message from = say_digits(gauge_text(a.gauge_percent)), to = say_digits(gauge_text(b.gauge_percent));
+    const Message from = say_gauge(a.gauge_percent), to = say_gauge(b.gauge_percent);
     const auto refuse = [&](Message why) { return not_known(own.key, own.unit, std::move(why)); };
     const auto ends_above = [&] { return say(phrase("unit", "the gauge curve of run %1 (%2) ends above %3, where this run ends"), run, title, to); };
 
@@ -136,12 +130,13 @@ std::optional<Quantity> fraction_through_curve(const RunRecord& record, const En
 
     const double delivered_wh = b.delivered_wh - a.delivered_wh;
     const double fraction = 100 * delivered_wh / span->percent / *record.unit.rated_energy_wh;
-    Quantity result = known(own.key, own.unit, fraction, std::nullopt, Kind::projected,
-                            say(phrase("unit", "through the gauge curve of run %1 (%2), from %3 to %4"), run, title, from, to) + rest_of_reason(own));
+    const Budget budget = energy_budget(record, energy.track, delivered_wh, fit.options);
+    std::vector<Message> clauses{say(phrase("unit", "through the gauge curve of run %1 (%2), from %3 to %4"), run, title, from, to)};
+    for (Message& remark : projection_remarks(record, energy.track, energy.points, budget)) clauses.push_back(std::move(remark));
+    Quantity result = known(own.key, own.unit, fraction, std::nullopt, Kind::projected, say_joined(clauses, "; "));
     // A doubt lowers what is said and never raises it: after a rise the level at the end tells less of the depth than the falls do.
     if (!energy.rises.empty()) result.value = std::min(fraction, own.value.value_or(fraction));
     if (!own.lower || !own.upper) return result;
-    const Budget budget = energy_budget(record, energy.track, delivered_wh, fit.options);
     const double gain = budget.gain_half_width_wh / delivered_wh;
     const double u = std::hypot(budget.independent_wh, a.u_pairing_wh, b.u_pairing_wh) / delivered_wh;
     const double more = span->percent / (span->percent - widened.below) - 1, less = 1 - span->percent / (span->percent + widened.above);

@@ -15,7 +15,7 @@ namespace ullage {
 struct DrainSummary {
     RunId run_uuid;
     int run_number = 1;
-    std::string title; ///< as in lists, see run_title
+    Message title; ///< as in lists, see run_title
     RunKind kind = RunKind::drain;
     UtcMs start_ms = 0;
     double hours = 0;                  ///< T, hours of output on: to cut-off, less stretches marked as tripped
@@ -27,13 +27,13 @@ struct DrainSummary {
     double u_wh = 0;                   ///< standard uncertainty that the fit gave this drain; 0 before a fit
     std::optional<double> residual_wh; ///< what it delivered beyond the fit
     std::string meter_key;             ///< drains with one key share one gain error; empty: no meter took part
-    std::string meter_name;
+    Message meter_name;
     std::optional<double> gain_limit_percent; ///< of that meter, half-width
     double load_part_wh = 0;                  ///< of its limit, what is this load's own, half-width (load_part_percent() of the meter)
     bool used = false;
     Message reason;                        ///< why it is not used
     std::optional<GaugeCurve> gauge_curve; ///< of a used drain whose gauge was read often enough
-    std::string no_curve_reason;           ///< why there is none; empty for a no-load drain
+    Message no_curve_reason;               ///< why there is none; empty for a no-load drain
     std::optional<double> ambient_c{};     ///< as the run notes it, the mean of start and end
     bool found_off = false;                ///< nobody saw it go off
 };

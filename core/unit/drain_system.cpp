@@ -19,7 +19,8 @@ constexpr int passes = 4; ///< of weights and gain column; both change by under 
 constexpr double refuted_below = 0.05;
 
 struct MeterColumn {
-    std::string key, name;
+    std::string key;
+    Message name;
     double half_width = 0; ///< of the gain, as a fraction
     bool limit_known = true;
 };

@@ -37,7 +37,7 @@ struct BalanceTerms {
 /// How far the parameters move when one meter's gain is at its limit.
 struct GainShift {
     std::string meter_key;
-    std::string meter_name;
+    Message meter_name;
     BalanceVector half_width{};
     bool limit_known = true; ///< else `half_width` is that of assumed_limit_percent, good for weights but for no interval
 };

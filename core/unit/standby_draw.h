@@ -21,7 +21,7 @@ struct StandingDraw {
     Quantity draw_w;                                    ///< "no_load_draw_w" (output on) or "standby_draw_w" (output off)
     Quantity per_day_wh, per_month_wh;                  ///< "own_wh_per_day", "own_wh_per_month"; a month of 365.25/12 days
     std::optional<double> cost_per_day, cost_per_month; ///< in the price's currency
-    std::string basis;                                  ///< what the cost leaves out or puts in
+    Message basis;                                      ///< what the cost leaves out or puts in
 };
 
 /// Draws with the output on and off of one unit, from its runs in order of time.

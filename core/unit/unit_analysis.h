@@ -18,7 +18,7 @@ struct UnitAnalysis {
     UnitFit fit;
     std::vector<LoadPrediction> predictions; ///< at round_loads
     std::optional<NextRun> next_run;
-    std::string next_run_sentence;
+    Message next_run_sentence;
     Drift drift;            ///< of the energy: ageing
     GaugeDrift gauge_drift; ///< of the gauge, told apart from ageing
 };

@@ -52,7 +52,7 @@ AnswerView::AnswerView(QWidget* parent)
 
 void AnswerView::setAnswer(const ComparisonAnswer& answer) {
     QStringList units;
-    for (const std::string& sentence : answer.units) units << text_of(sentence);
+    for (const Message& sentence : answer.units) units << text_of(sentence);
     order_->setText(text_of(answer.order));
     order_->setVisible(!answer.order.empty());
     chip_->setVisible(!answer.order.empty() && !answer.has_order);

@@ -123,7 +123,7 @@ ChartContent ComparisonPresenter::gaugeErrors() {
 Table ComparisonPresenter::table() const { return comparison_table(comparison_, fair_); }
 
 ShownPairs ComparisonPresenter::pairs(PairFigure figure) const {
-    const std::vector<std::string> names = row_names(comparison_);
+    const std::vector<Message> names = row_names(comparison_);
     ShownPairs shown;
     for (const std::size_t row : paired_) shown.names.push_back(names[row]);
     shown.verdicts = compare_pairs(comparison_, fair_, paired_, figure);

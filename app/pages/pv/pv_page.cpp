@@ -129,7 +129,7 @@ PvPage::PvPage(Document& document, QWidget* parent)
     page->addWidget(makeHead());
     page->addWidget(body_, 1);
     QStringList cautions;
-    for (const std::string& caution : pv_cautions()) cautions << text_of(caution);
+    for (const Message& caution : pv_cautions()) cautions << text_of(caution);
     cautions_->setText(cautions.join(QLatin1Char(' ')));
     page->addWidget(cautions_);
     connect(form_, &PvForm::typed, this, &PvPage::showAnswer);

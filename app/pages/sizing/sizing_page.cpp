@@ -105,12 +105,12 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     page->addWidget(makeHead());
     page->addWidget(body_, 1);
     // The gravest stay in sight; all of them end the page.
-    const std::vector<std::string> cautions = sizing_cautions();
-    std::vector<std::string> in_sight{cautions.front()};
-    for (const std::string& caution : cautions)
-        if (caution.find("licensed electrician") != std::string::npos) in_sight.push_back(caution);
-    cautions_->setText(joined_lines(in_sight));
-    all_cautions_->setText(joined_lines(cautions));
+    const std::vector<Message> cautions = sizing_cautions();
+    std::vector<Message> in_sight{cautions.front()};
+    for (const Message& caution : cautions)
+        if (caution.english().find("licensed electrician") != std::string::npos) in_sight.push_back(caution);
+    cautions_->setText(joined_lines(texts(in_sight)));
+    all_cautions_->setText(joined_lines(texts(cautions)));
     fitToText();
     page->addWidget(cautions_);
     connect(form_, &SizingForm::changed, this, [this] {

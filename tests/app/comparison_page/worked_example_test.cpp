@@ -85,8 +85,8 @@ TEST(WorkedExample, the_slow_drain_lost_about_what_the_no_load_draw_took) {
     const ComparisonRow *fast = nullptr, *slow = nullptr;
     for (const ComparisonRow& row : made.drains.rows) {
         if (row.unit.name != "Osk 1200") continue;
-        if (row.run_title.find("311 W") != std::string::npos) fast = &row;
-        if (row.run_title.find("64 W") != std::string::npos) slow = &row;
+        if (row.run_title.text().find("311 W") != std::string::npos) fast = &row;
+        if (row.run_title.text().find("64 W") != std::string::npos) slow = &row;
     }
     ASSERT_TRUE(fast && slow);
     const double lost_wh = *fast->delivered_wh.value - *slow->delivered_wh.value, longer_h = *slow->duration_h.value - *fast->duration_h.value;

@@ -367,7 +367,7 @@ TEST(OwnDraw, the_cost_of_an_output_left_on_holds_the_loss_of_the_round_trip_whe
     const UnitClaims first = claims_of(alone, EnergyPrice{0.5, "EUR"});
     EXPECT_NEAR(*first.draws.output_on.draw_w.value, 20, 1e-9);
     EXPECT_NEAR(*first.draws.output_on.cost_per_day, 0.48 * 0.5, 1e-9);
-    EXPECT_NE(first.draws.output_on.basis.find("without the charging loss"), std::string::npos);
+    EXPECT_NE(first.draws.output_on.basis.text().find("without the charging loss"), std::string::npos);
     const std::vector<RunRecord> more{placed(idle.record(), 0, 1), charge(3 * day_h, 2, 1200), drain(4 * day_h, 3, 960)};
     const UnitClaims second = check_claims(more.front().unit, addresses_of(more), UnitFit{}, EnergyPrice{0.5, "EUR"});
     EXPECT_NEAR(*second.round_trip.efficiency.value, 0.8, 1e-9);

@@ -58,7 +58,7 @@ TEST(ComparisonAnswer, limits_brackets_and_gaps_are_said_as_such) {
     comparison.rows[1].usable_fraction = Quantity{"usable_fraction", "1", {}, 0.6, 0.7, Kind::bracket, {}};
     comparison.rows[2].usable_fraction = not_known("usable_fraction", "1", "the register was not read");
     std::string all;
-    for (const std::string& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) all += sentence + '\n';
+    for (const Message& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) all += sentence.text() + '\n';
     EXPECT_TRUE(contains(all, "Alder gives at least 62 % of its label")) << all;
     EXPECT_TRUE(contains(all, "Birch gives 60 to 70 % of its label")) << all;
     EXPECT_TRUE(contains(all, "How much of its label Cedar gives is not known: the register was not read;")) << all;

@@ -45,23 +45,23 @@ TEST(Forecast, a_steady_drain_is_expected_to_end_where_its_gauge_runs_out) {
     EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(10));
     EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(10));
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.6);
-    EXPECT_NE(forecast.cut_off_reason.find("sticks, jumps"), std::string::npos) << forecast.cut_off_reason;
+    EXPECT_NE(forecast.cut_off_reason.text().find("sticks, jumps"), std::string::npos) << forecast.cut_off_reason;
 }
 
 TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
     const RunForecast early = forecast_of(steady_until(4).record());
     EXPECT_EQ(early.account, ForecastAccount::whichever);
-    EXPECT_NE(early.cut_off_reason.find("holds whether the gauge is right or wrong"), std::string::npos) << early.cut_off_reason;
-    EXPECT_NE(early.cut_off_reason.find("falls too fast"), std::string::npos) << "among what it allows for";
+    EXPECT_NE(early.cut_off_reason.text().find("holds whether the gauge is right or wrong"), std::string::npos) << early.cut_off_reason;
+    EXPECT_NE(early.cut_off_reason.text().find("falls too fast"), std::string::npos) << "among what it allows for";
     RecordBuilder unmoved;
     unmoved.record().run.end = RunEnd::still_running;
     unmoved.at(0, 100, 0).at(0.5, 100, 40);
     const RunForecast by_drains = forecast_of(unmoved.record(), fit_unit({earlier_drain()}));
     EXPECT_EQ(by_drains.account, ForecastAccount::whichever) << "the gauge has told nothing yet";
-    EXPECT_NE(by_drains.cut_off_reason.find("asks no gauge"), std::string::npos) << by_drains.cut_off_reason;
+    EXPECT_NE(by_drains.cut_off_reason.text().find("asks no gauge"), std::string::npos) << by_drains.cut_off_reason;
     const RunForecast agreed = forecast_of(steady_until(4).record(), fit_unit({earlier_drain()}));
     EXPECT_EQ(agreed.account, ForecastAccount::right) << agreed.cut_off_reason;
-    EXPECT_NE(agreed.cut_off_reason.find("holds if the gauge is right"), std::string::npos) << agreed.cut_off_reason;
+    EXPECT_NE(agreed.cut_off_reason.text().find("holds if the gauge is right"), std::string::npos) << agreed.cut_off_reason;
     // 25 points an hour at 80 W: right, it would be a battery of 320 Wh, or of 440 Wh with 30 W of own draw; a label of 1000 Wh means 500 Wh at
     // least.
     RecordBuilder hasty;
@@ -71,7 +71,7 @@ TEST(Forecast, says_which_account_of_the_gauge_its_range_rests_on) {
     const RunForecast wrong = forecast_of(hasty.record());
     ASSERT_TRUE(wrong.cut_off);
     EXPECT_EQ(wrong.account, ForecastAccount::wrong) << wrong.cut_off_reason;
-    EXPECT_NE(wrong.cut_off_reason.find("holds if the gauge is wrong"), std::string::npos) << wrong.cut_off_reason;
+    EXPECT_NE(wrong.cut_off_reason.text().find("holds if the gauge is wrong"), std::string::npos) << wrong.cut_off_reason;
 }
 
 /// Found off with nothing noted of its energy, then charged from there to full, its charger left plugged in for `plugged_wh`.
@@ -98,14 +98,14 @@ TEST(Forecast, what_an_earlier_charge_put_in_bounds_what_is_left) {
     EXPECT_EQ(charged.basis, ForecastBasis::label);
     EXPECT_LT(width_h(*charged.cut_off), width_h(*by_label.cut_off));
     EXPECT_LE(hours_between(RecordBuilder::moment_ms(0), charged.cut_off->upper_ms), 1.1 * 700 / 80) << "no unit gives more than it got";
-    EXPECT_NE(charged.cut_off_reason.find("the 700 Wh that an earlier charge from cut-off to full took in"), std::string::npos)
+    EXPECT_NE(charged.cut_off_reason.text().find("the 700 Wh that an earlier charge from cut-off to full took in"), std::string::npos)
         << charged.cut_off_reason;
     // Of a unit without a label it is all that is known.
     unmoved.record().unit.rated_energy_wh.reset();
     EXPECT_FALSE(forecast_of(unmoved.record()).cut_off);
     const RunForecast alone = forecast_of(unmoved.record(), charged_with(700));
     ASSERT_TRUE(alone.cut_off) << alone.cut_off_reason;
-    EXPECT_NE(alone.cut_off_reason.find("from what the unit was charged with"), std::string::npos) << alone.cut_off_reason;
+    EXPECT_NE(alone.cut_off_reason.text().find("from what the unit was charged with"), std::string::npos) << alone.cut_off_reason;
 }
 
 TEST(Forecast, a_charge_that_contradicts_the_label_stands_against_it) {
@@ -174,7 +174,7 @@ TEST(Forecast, where_gauge_and_earlier_drains_disagree_the_range_holds_both) {
     EXPECT_EQ(forecast.basis, ForecastBasis::disagreeing);
     EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(9)); // half of the label at 80 W lasts 6 h
     EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(19));
-    EXPECT_NE(forecast.cut_off_reason.find("disagree"), std::string::npos);
+    EXPECT_NE(forecast.cut_off_reason.text().find("disagree"), std::string::npos);
 }
 
 TEST(Forecast, readings_after_the_asked_moment_are_not_looked_at) {
@@ -203,8 +203,8 @@ TEST(Forecast, after_a_step_of_the_load_it_allows_for_both_loads_and_says_what_i
     for (int i = 1; i <= 4; ++i) builder.at(1.5 + 0.5 * i, 64 - 3.0 * i, 300 + 25 * i);
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
-    EXPECT_NE(forecast.cut_off_reason.find("stays near 50 W"), std::string::npos) << forecast.cut_off_reason;
-    EXPECT_NE(forecast.cut_off_reason.find("a step yet to come cannot be foreseen"), std::string::npos);
+    EXPECT_NE(forecast.cut_off_reason.text().find("stays near 50 W"), std::string::npos) << forecast.cut_off_reason;
+    EXPECT_NE(forecast.cut_off_reason.text().find("a step yet to come cannot be foreseen"), std::string::npos);
     // At 50 W some 430 Wh last 8.7 h; at the mean of 114 W under 4 h.
     EXPECT_GT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(3.5 + 8));
     EXPECT_LT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(3.5 + 4.5));
@@ -217,7 +217,7 @@ TEST(Forecast, without_a_register_time_stands_for_energy) {
     const RunForecast forecast = forecast_of(builder.record());
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
     EXPECT_NEAR(hours_between(RecordBuilder::moment_ms(10), forecast.cut_off->estimate_ms), 0, 0.8);
-    EXPECT_NE(forecast.cut_off_reason.find("time alone"), std::string::npos);
+    EXPECT_NE(forecast.cut_off_reason.text().find("time alone"), std::string::npos);
     EXPECT_NE(forecast.advice.front().sentence.text().find("register has not been read"), std::string::npos) << forecast.advice.front().sentence;
 }
 
@@ -246,7 +246,7 @@ TEST(Forecast, before_the_gauge_has_fallen_the_label_alone_gives_a_range) {
     // most.
     EXPECT_GT(forecast.cut_off->lower_ms, RecordBuilder::moment_ms(3.5));
     EXPECT_LT(forecast.cut_off->upper_ms, RecordBuilder::moment_ms(14.2));
-    EXPECT_NE(forecast.cut_off_reason.find("label alone"), std::string::npos) << forecast.cut_off_reason;
+    EXPECT_NE(forecast.cut_off_reason.text().find("label alone"), std::string::npos) << forecast.cut_off_reason;
 }
 
 TEST(Forecast, a_reading_that_throws_the_forecast_over_is_said_to) {
@@ -256,7 +256,7 @@ TEST(Forecast, a_reading_that_throws_the_forecast_over_is_said_to) {
     builder.at(12, 20, 960); // and still on
     const RunForecast forecast = forecast_of(builder.record(), fit);
     ASSERT_TRUE(forecast.cut_off) << forecast.cut_off_reason;
-    EXPECT_NE(forecast.overthrown.find("The reading at 14:00 threw the forecast over: before it the cut-off was expected"), std::string::npos)
+    EXPECT_NE(forecast.overthrown.text().find("The reading at 14:00 threw the forecast over: before it the cut-off was expected"), std::string::npos)
         << forecast.overthrown;
 }
 
@@ -280,7 +280,7 @@ TEST(Forecast, refuses_with_the_reason_what_has_no_cut_off_to_forecast) {
     for (const Refusal& refusal : refusals) {
         const RunForecast forecast = forecast_of(refusal.record);
         EXPECT_FALSE(forecast.cut_off) << refusal.words;
-        EXPECT_NE(forecast.cut_off_reason.find(refusal.words), std::string::npos) << refusal.words << ": " << forecast.cut_off_reason;
+        EXPECT_NE(forecast.cut_off_reason.text().find(refusal.words), std::string::npos) << refusal.words << ": " << forecast.cut_off_reason;
     }
 }
 

@@ -173,20 +173,20 @@ TEST(PvVerdict, a_string_inside_all_limits_fits_with_its_margins_stated) {
     EXPECT_NEAR(*of(check, "cold_voltage").margin, 60 - 54.432, 1e-9);
     EXPECT_NEAR(*of(check, "cold_voltage").worst, 1.03 * 54.432, 1e-9);
     EXPECT_NEAR(*of(check, "hot_voltage").value, 40.8 * (1 - 0.0040 * 41.25), 1e-9);
-    EXPECT_NE(check.headline.find("3.9 V below the voltage limit"), std::string::npos) << check.headline; // 60 − 56.065
+    EXPECT_NE(check.headline.text().find("3.9 V below the voltage limit"), std::string::npos) << check.headline; // 60 − 56.065
 }
 
 TEST(PvVerdict, more_power_alone_than_the_input_takes_is_clipping) {
     const PvCheck check = check_pv(whole_sheet(), {60, 15, 300, 12});
     EXPECT_EQ(check.verdict, PvVerdict::clips);
-    EXPECT_NE(check.headline.find("up to 100 W cannot be used"), std::string::npos) << check.headline;
+    EXPECT_NE(check.headline.text().find("up to 100 W cannot be used"), std::string::npos) << check.headline;
 }
 
 TEST(PvVerdict, more_current_than_stated_is_for_the_maker_to_say_while_the_short_circuit_limit_is_unknown) {
     const PvCheck operating = check_pv(whole_sheet(), {60, 9, 500, 12}); // 9.8 A operating
     EXPECT_EQ(operating.verdict, PvVerdict::ask_before_connecting);
     EXPECT_EQ(operating.verdict_text, "ask before connecting");
-    EXPECT_EQ(operating.headline.find("Do not connect before the maker has been asked"), 0U) << operating.headline;
+    EXPECT_EQ(operating.headline.text().find("Do not connect before the maker has been asked"), 0U) << operating.headline;
     const PvCheck shorted = check_pv(whole_sheet(), {60, 11, 500, 12}); // 9.8 A operating, 1.25 × 10.2 A = 12.75 A shorted
     EXPECT_EQ(of(shorted, "working_current").outcome, Outcome::good);
     EXPECT_EQ(shorted.verdict, PvVerdict::ask_before_connecting);
@@ -200,7 +200,7 @@ TEST(PvVerdict, a_stated_short_circuit_limit_decides_what_a_short_circuit_may_br
     const PvCheck beyond = check_pv(whole_sheet(), {60, 11, 500, 12, 12});
     EXPECT_EQ(beyond.verdict, PvVerdict::over_short_circuit);
     EXPECT_TRUE(is_danger(beyond.verdict));
-    EXPECT_EQ(beyond.headline.find("Danger, do not connect"), 0U) << beyond.headline;
+    EXPECT_EQ(beyond.headline.text().find("Danger, do not connect"), 0U) << beyond.headline;
     EXPECT_EQ(check_pv(whole_sheet(), {60, 9, 500, 12, 15}).verdict, PvVerdict::ask_before_connecting) << "9.8 A is above what it is made for";
 }
 
@@ -218,8 +218,8 @@ TEST(PvVerdict, a_voltage_within_its_tolerance_of_the_limit_is_too_close_to_call
     EXPECT_EQ(check.verdict, PvVerdict::too_close);
     EXPECT_EQ(check.verdict_text, "too close to call: voltage when cold");
     EXPECT_NEAR(*of(check, "cold_voltage").margin, 0.5952, 1e-9);
-    EXPECT_NE(check.headline.find("reaches 61.2 V with the module's tolerance of 3 %"), std::string::npos) << check.headline;
-    EXPECT_EQ(check.headline.find("Do not connect"), 0U);
+    EXPECT_NE(check.headline.text().find("reaches 61.2 V with the module's tolerance of 3 %"), std::string::npos) << check.headline;
+    EXPECT_EQ(check.headline.text().find("Do not connect"), 0U);
     EXPECT_EQ(check.largest_series, 1);
     EXPECT_EQ(check_pv(with_tolerance(sheet, 1), {60, 15, 600, 12}).verdict, PvVerdict::fits) << "59.998 V with a stated tolerance of 1 %";
     // A smaller tolerance is the better knowledge: it never makes the answer worse, a larger one never better.
@@ -237,10 +237,10 @@ TEST(PvVerdict, three_strings_or_more_need_a_fuse_each) {
     sheet.parallel = 3;
     const PvCheck check = check_pv(sheet, {60, 60, 3000, 12});
     EXPECT_NEAR(*check.reverse_a, 20.4, 1e-9);
-    EXPECT_NE(check.string_fuses.find("IEC 62548"), std::string::npos);
-    EXPECT_NE(check.headline.find("Each string needs its own fuse"), std::string::npos);
+    EXPECT_NE(check.string_fuses.text().find("IEC 62548"), std::string::npos);
+    EXPECT_NE(check.headline.text().find("Each string needs its own fuse"), std::string::npos);
     sheet.isc_a.reset();
-    EXPECT_NE(check_pv(sheet, {60, 60, 3000, 12}).string_fuses.find("not stated"), std::string::npos);
+    EXPECT_NE(check_pv(sheet, {60, 60, 3000, 12}).string_fuses.text().find("not stated"), std::string::npos);
 }
 
 TEST(PvVerdict, a_string_that_falls_below_the_start_voltage_when_hot_is_too_low) {
@@ -255,8 +255,8 @@ TEST(PvVerdict, too_much_voltage_when_cold_goes_before_every_other_answer) {
     sheet.series = 3;
     const PvCheck check = check_pv(sheet, {60, 5, 100, 70});
     EXPECT_EQ(check.verdict, PvVerdict::over_voltage_when_cold);
-    EXPECT_EQ(check.headline.find("Danger, do not connect"), 0u) << check.headline;
-    EXPECT_NE(check.headline.find("21.6 V above the limit of 60.0 V"), std::string::npos) << check.headline;
+    EXPECT_EQ(check.headline.text().find("Danger, do not connect"), 0u) << check.headline;
+    EXPECT_NE(check.headline.text().find("21.6 V above the limit of 60.0 V"), std::string::npos) << check.headline;
 }
 
 TEST(PvVerdict, exactly_the_limit_is_within_it) {
@@ -275,7 +275,7 @@ TEST(PvVerdict, without_the_voltage_limit_or_the_cold_nothing_is_called_safe) {
     const PvCheck check = check_pv(sheet, {60, 15, 500, 12});
     EXPECT_EQ(check.verdict, PvVerdict::not_known);
     EXPECT_FALSE(check.largest_series);
-    EXPECT_EQ(check.headline.find("Do not connect yet"), 0u);
+    EXPECT_EQ(check.headline.text().find("Do not connect yet"), 0u);
 }
 
 TEST(PvVerdict, nothing_fits_before_every_comparison_was_made_and_the_verdict_names_what_is_missing) {
@@ -290,7 +290,8 @@ TEST(PvVerdict, nothing_fits_before_every_comparison_was_made_and_the_verdict_na
     EXPECT_EQ(of(few, "cold_voltage").outcome, Outcome::good);
     const PvCheck unit_unknown = check_pv(whole_sheet(), {60, {}, {}, {}});
     EXPECT_EQ(unit_unknown.verdict_text, "not known: start voltage, current limit and power limit of the PV input are missing");
-    EXPECT_NE(unit_unknown.headline.find("Not checked: voltage when hot, operating current, short-circuit current and power"), std::string::npos)
+    EXPECT_NE(unit_unknown.headline.text().find("Not checked: voltage when hot, operating current, short-circuit current and power"),
+              std::string::npos)
         << unit_unknown.headline;
 }
 
@@ -343,7 +344,7 @@ TEST(PvCold, other_cells_than_crystalline_silicon_need_their_makers_coefficient)
     sheet.coldest_c = -10;
     sheet.crystalline_silicon = false;
     EXPECT_FALSE(cold_voltage(sheet).volts);
-    EXPECT_NE(cold_voltage(sheet).basis.find("crystalline silicon only"), std::string::npos);
+    EXPECT_NE(cold_voltage(sheet).basis.text().find("crystalline silicon only"), std::string::npos);
     EXPECT_EQ(check_pv(sheet, {600, {}, {}, {}}).verdict, PvVerdict::not_known);
 }
 

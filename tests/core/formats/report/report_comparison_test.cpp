@@ -139,8 +139,8 @@ TEST(ComparisonReport, opens_with_the_order_and_a_sentence_for_each_unit) {
         const FairComparison fair = compare_at(compared.comparison, tested ? std::nullopt : suggested_load(compared.comparison));
         const ComparisonAnswer answer = comparison_answer(compared.comparison, fair);
         const std::string summary = chapter_text(compared.report(fair), "Summary");
-        EXPECT_EQ(summary.find(answer.order), std::string(tested ? "Caution: " : ": ").size()) << summary;
-        for (const std::string& sentence : answer.units) EXPECT_TRUE(contains(summary, sentence)) << summary;
+        EXPECT_EQ(summary.find(answer.order.text()), std::string(tested ? "Caution: " : ": ").size()) << summary;
+        for (const Message& sentence : answer.units) EXPECT_TRUE(contains(summary, sentence)) << summary;
     }
 }
 
