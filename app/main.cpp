@@ -84,7 +84,7 @@ int run_window(int argc, char** argv, const Asked& asked) {
     ullage::DesktopNotifier notifier;
     ullage::DesktopInhibitor inhibitor;
     ullage::DesktopSecretStore secrets;
-    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor, &secrets});
+    ullage::MainWindow window(document, settings, prompts, {&notifier, &inhibitor, &secrets, true});
     // The page that is opened is part of what is styled, once; a logbook that takes longer to open has the window wait in sight.
     bool shown = false;
     const auto show = [&] {

@@ -59,7 +59,7 @@ ChartContent gauge_error_overlay(const Comparison& comparison, const std::functi
         const GaugeAnalysis& gauge = analysis(row.run.uuid).gauge;
         if (gauge.basis != ErrorBasis::delivered_depth || gauge.errors.empty()) continue;
         ChartSeries series = series_of(row, place++, "error");
-        series.name = text_of(one_unit && comparison.rows.size() > 1 ? row.run_title : row.unit.name);
+        series.name = text_of(one_unit && comparison.rows.size() > 1 ? row.run_title : Message(row.unit.name));
         for (const GaugeErrorPoint& point : gauge.errors) {
             series.points.push_back({point.depth_percent, point.error_pt});
             series.band.push_back({point.depth_percent, point.lower_pt, point.upper_pt});

@@ -7,6 +7,7 @@
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
+#include "style/words.h"
 
 #include <QAbstractItemView>
 #include <QApplication>

@@ -212,7 +212,7 @@ void LogForm::look() {
 
 void LogForm::showFound() {
     const TraceDetection& found = preview_.detection;
-    QString text = tr("Read as: %1").arg(text_of(layout_sentence(found))).toHtmlEscaped();
+    QString text = tr("Read as: %1").arg(text_of(say_layout(found))).toHtmlEscaped();
     for (const Message& note : found.notes) text += QStringLiteral("<br/>") + text_of(note).toHtmlEscaped();
     if (needs_start(found.layout.time_form) && start_->text().trimmed().isEmpty() && options_.start_ms)
         text += QStringLiteral("<br/>") + tr("It is taken to begin with the first reading of the run, %1.")

@@ -49,7 +49,7 @@ void show_skipped_rows(QTableWidget& table, const TraceTally& tally, const std::
     for (const SkippedRow& row : tally.skipped_rows) {
         if (row.trouble == RowTrouble::gap) continue;
         add_row(table, QLocale().toString(static_cast<qlonglong>(row.line)),
-                (leaves_out(row.trouble) ? tr("left out: %1") : tr("taken: %1")).arg(text_of(trouble_text(row.trouble))), text_of(row.text));
+                (leaves_out(row.trouble) ? tr("left out: %1") : tr("taken: %1")).arg(text_of(say_trouble(row.trouble))), text_of(row.text));
     }
     for (const TraceGap& gap : tally.gaps)
         add_row(table, QStringLiteral("–"), tr("gap"),

@@ -44,7 +44,7 @@ QString table_role_words(TableRole role) {
     case TableRole::second_energy: return tr("second register");
     case TableRole::display_power: return tr("power shown by the unit");
     case TableRole::unused: return tr("not used");
-    default: return text_of(table_role_text(role));
+    default: return text_of(say_table_role(role));
     }
 }
 

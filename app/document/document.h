@@ -5,6 +5,7 @@
 #include "document/logbook_content.h"
 #include "foreign_tables/table_log.h"
 #include "formats/folder/logbook_folder.h"
+#include "joining/join.h"
 #include "live/live_trace.h"
 #include "measure/load_statistics.h"
 #include "store/logbook.h"
@@ -16,10 +17,12 @@
 #include <QTimer>
 #include <QUndoStack>
 
+#include <atomic>
 #include <functional>
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -160,6 +163,19 @@ public:
     Result<FolderTally> exportFolder(const QString& target, const DoBeside& beside, const FolderProgress& goes_on);
     /// Brings such a folder in, all or nothing, as one step; undoing withdraws what came with it. `beside` as for importAll().
     Result<FolderTally> importFolder(const QString& folder, const DoBeside& beside, const FolderProgress& goes_on);
+
+    /// Another logbook as it was read, and what joining it with the open one comes to.
+    struct JoinProposal {
+        std::shared_ptr<const Logbook> other;
+        JoinPlan plan;
+    };
+    /// As DoBeside; the task heeds what may be set meanwhile to have it end soon.
+    using DoCancellable = std::function<void(const std::function<void(const std::atomic<bool>* cancelled)>& work)>;
+    /// Opens the logbook at `path` for looking and compares it with the open one, by `beside`. Errors: those of Logbook::open and plan_join();
+    /// refused where it is the open one, or the task was cancelled.
+    Result<JoinProposal> proposeJoin(const QString& path, const DoCancellable& beside);
+    /// Joins it with the open one, all or nothing, as one step (joining/join.h). `beside` as for importAll().
+    Result<Joined> join(const Logbook& other, const std::set<std::string>& taken_keys, const DoBeside& beside, const FolderProgress& goes_on = {});
 
     // Photos. Nothing of them is held here: lists and bytes are read from the file each time.
     /// Keeps a photo with a reading of the run, or waiting for the next one when `reading_uuid` is empty; the time that its

@@ -82,7 +82,7 @@ Result<FolderTally> Document::importFolder(const QString& folder, const DoBeside
         emit error(text_of(fresh.error().sentence()));
     }
     state_->announce(change, true);
-    emit stepDone(tr("Imported %1").arg(text_of(folder_tally_text(tally))));
+    emit stepDone(tr("Imported %1").arg(text_of(say_folder_tally(tally))));
     return read;
 }
 

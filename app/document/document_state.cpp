@@ -71,7 +71,7 @@ void Document::State::applied(const Change& change) {
             if (after && first_moment(*after) != moment) reordered.push_back(after->unit.uuid);
         }
     }
-    if (change.runs) also(readRuns(change.units_of_runs));
+    if (change.runs) also(readRuns(change.units_of_runs, {change.readings.begin(), change.readings.end()}));
     else if (!reordered.empty()) also(readRuns(reordered));
     if (!outcome) emit document.error(text_of(outcome.error().sentence()));
     announce(change, change.runs || !reordered.empty());
@@ -152,15 +152,15 @@ Result<void> Document::State::readPvSheets() {
     return {};
 }
 
-Result<void> Document::State::readRuns(const std::vector<UnitId>& unit_uuids) {
+Result<void> Document::State::readRuns(const std::vector<UnitId>& unit_uuids, const std::set<RunId>& changed) {
     if (unit_uuids.empty()) {
         auto read = read_content(*book);
         if (!read) return read.error();
-        keepRuns(std::move(read.value().runs));
+        keepRuns(std::move(read.value().runs), changed);
     } else {
         const auto read = read_runs_of(*book, unit_uuids);
         if (!read) return read.error();
-        putRuns(read.value());
+        putRuns(read.value(), changed);
     }
     return {};
 }
@@ -175,7 +175,7 @@ Result<void> Document::State::readRun(const RunId& run_uuid, const ReadingId& re
     return {};
 }
 
-void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh) {
+void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh, const std::set<RunId>& changed_logs) {
     SharedRuns all;
     all.reserve(records.size());
     for (const Unit& unit : units) {
@@ -186,7 +186,7 @@ void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh) {
             all.insert(all.end(), first, first + static_cast<std::ptrdiff_t>(known->second.second));
         }
     }
-    keepRuns(std::move(all));
+    keepRuns(std::move(all), changed_logs);
 }
 
 void Document::State::keepRuns(SharedRuns read, const std::set<RunId>& changed_logs) {

@@ -53,12 +53,12 @@ struct Document::State final : CommandHost {
     Result<void> readLoadLists();
     Result<void> readMethod();
     Result<void> readPublisher();
-    /// Reads the runs of these units anew, of all where there are none.
-    Result<void> readRuns(const std::vector<UnitId>& unit_uuids);
+    /// Reads the runs of these units anew, of all where there are none. The logs of those in `changed` may be others too.
+    Result<void> readRuns(const std::vector<UnitId>& unit_uuids, const std::set<RunId>& changed = {});
     /// Reads a run anew, or of it this reading alone.
     Result<void> readRun(const RunId& run_uuid, const ReadingId& reading_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
-    void putRuns(const std::map<UnitId, SharedRuns>& fresh);
+    void putRuns(const std::map<UnitId, SharedRuns>& fresh, const std::set<RunId>& changed_logs = {});
     /// Takes over what an import in another thread has read of units and meters and of the runs of some units, says why where it could not, and
     /// announces the change.
     void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<UnitId, SharedRuns>& runs, const Change& change);

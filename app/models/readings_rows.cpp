@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/readings_rows.h"
 
+#include "forecast/near_moment.h"
+
 #include "base/number.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"

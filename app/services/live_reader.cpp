@@ -25,7 +25,7 @@ QString key_of(const RunId& run_uuid, const LiveEvent& event) {
 
 QString sentence_of(const RunRecord& record, const LiveEvent& event) {
     return LiveReader::tr("%1: %2 at %3. %4.")
-        .arg(text_of(record.unit.name), tr(event_text(event.kind).data()), text_of(clock_text(event.moment_ms, record.run.time_zone)),
+        .arg(text_of(record.unit.name), text_of(say_event(event.kind)), text_of(clock_text(event.moment_ms, record.run.time_zone)),
              text_of(event.evidence));
 }
 

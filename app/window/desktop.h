@@ -12,6 +12,7 @@ struct Desktop {
     Notifier* notifier = nullptr;
     Inhibitor* inhibitor = nullptr;
     SecretStore* secrets = nullptr;
+    bool backups = false; ///< logbooks are copied automatically, where the settings say so
 };
 
 } // namespace ullage

@@ -47,7 +47,7 @@ void FileController::exportFolder() {
         folder_beside(window_, tr("Writing %1").arg(shown_path(QFileInfo(path).fileName())),
                       [&](const auto& beside, const FolderProgress& goes_on) { return document_.exportFolder(path, beside, goes_on); });
     if (!written) return tell(written.error());
-    messages_->showSaved(tr("Folder saved to %1: %2.").arg(shown_path(path), text_of(folder_tally_text(written.value()))), path);
+    messages_->showSaved(tr("Folder saved to %1: %2.").arg(shown_path(path), text_of(say_folder_tally(written.value()))), path);
 }
 
 void FileController::importFolder() {

@@ -16,11 +16,13 @@
 #include "style/words.h"
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
+#include "window/copies_controller.h"
 #include "window/done_line.h"
 #include "window/file_bar.h"
 #include "window/file_controller.h"
 #include "window/guide_bar.h"
 #include "window/guide_controller.h"
+#include "window/join_controller.h"
 #include "window/live_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
@@ -72,6 +74,8 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
     build();
     const Workplace here{*this, document, settings, prompts, *messages_, *pages_};
     files_ = new FileController(here);
+    copies_ = new CopiesController(here, desktop.backups);
+    joining_ = new JoinController(here);
     records_ = new RecordController(here, *reminders_);
     logs_ = new LogController(here, *log_follower_, desktop.notifier);
     live_ = new LiveController(here, *live_reader_, desktop);
@@ -206,6 +210,7 @@ void MainWindow::connectParts() {
     });
     connect(file_bar_, &FileBar::saveAsked, files_, &FileController::saveElsewhere);
     connect(file_bar_, &FileBar::recordAsked, this, [this] { files_->openLogbook(document_.path()); });
+    connect(copies_, &CopiesController::openAsked, files_, &FileController::openLogbook);
     connect(look_, &LookRefresher::changed, this, &MainWindow::showLooking);
     connect(reminder_bar_, &ReminderBar::readingAsked, this, [this](const RunId& run) { pages_->enterReading(run); });
     connect(bench_, &BenchController::looked, this, &MainWindow::showLooked);

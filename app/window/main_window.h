@@ -20,11 +20,13 @@ namespace ullage {
 
 class BenchController;
 class ComparisonController;
+class CopiesController;
 class DoneLine;
 class FileBar;
 class FileController;
 class GuideBar;
 class GuideController;
+class JoinController;
 class LoadListController;
 class LogbookTreeModel;
 class LogController;
@@ -83,6 +85,7 @@ public:
     [[nodiscard]] Reminders& reminders() { return *reminders_; }
     [[nodiscard]] LogFollower& logFollower() { return *log_follower_; }
     [[nodiscard]] LiveReader& liveReader() { return *live_reader_; }
+    [[nodiscard]] CopiesController& copies() { return *copies_; }
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -164,6 +167,8 @@ private:
     QLabel *caution_label_, *awake_label_, *saved_label_;
     DoneLine* done_line_;
     FileController* files_;
+    CopiesController* copies_;
+    JoinController* joining_;
     RecordController* records_;
     LogController* logs_;
     LiveController* live_;

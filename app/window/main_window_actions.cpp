@@ -11,8 +11,10 @@
 #include "style/words.h"
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
+#include "window/copies_controller.h"
 #include "window/file_controller.h"
 #include "window/guide_controller.h"
+#include "window/join_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
 #include "window/page_stack.h"
@@ -75,6 +77,9 @@ void MainWindow::makeLogbookMenu() {
     connect(recent, &QMenu::aboutToShow, files_, [this, recent] { files_->fillRecentMenu(*recent); });
     addEntry(menu, "sampleLogbookAction", tr("Open the sa&mple logbook"), "Ctrl+Shift+O", files_, &FileController::openSample);
     addEntry(menu, "saveCopyAction", tr("&Save a copy…"), "Ctrl+Shift+S", files_, &FileController::saveCopy);
+    addEntry(menu, "copiesAction", tr("Open a cop&y…"), "Ctrl+Shift+M", copies_, &CopiesController::chooseCopy);
+    addEntry(menu, "joinLogbookAction", tr("&Join another logbook…"), "Ctrl+Shift+N", joining_, &JoinController::chooseLogbook)
+        ->setIcon(glyph_icon(Glyph::import_in));
     addEntry(menu, "closeLogbookAction", tr("&Close"), "Ctrl+W", files_, &FileController::closeLogbook);
     menu.addSeparator();
     addEntry(menu, "importSheetAction", tr("&Import run sheet…"), "Ctrl+I", files_, &FileController::importSheet)

@@ -30,7 +30,8 @@ constexpr std::initializer_list<const char*> that_record{
     "editMeterAction",     "withdrawMeterAction",    "editLoadListAction", "withdrawLoadListAction", "addApplianceAction",
     "editApplianceAction", "removeApplianceAction",  "editRunFormAction",  "withdrawRunAction",      "enterReadingAction",
     "amendReadingAction",  "withdrawReadingsAction", "chooseMarkAction",   "attachPhotoAction",      "pastePhotoAction",
-    "importLogAction",     "endCutOffSeenAction",    "endFoundOffAction",  "endStoppedAction",       "reopenRunAction"};
+    "importLogAction",     "endCutOffSeenAction",    "endFoundOffAction",  "endStoppedAction",       "reopenRunAction",
+    "joinLogbookAction"};
 
 } // namespace
 
@@ -68,10 +69,10 @@ void MainWindow::updateActions() {
     const bool open = document_.isOpen();
     const auto* record = pages_->currentWidget() == pages_->run() ? document_.run(pages_->runUuid()) : nullptr;
     const bool running = record && record->run.end == RunEnd::still_running;
-    enable({"benchAction", "benchDisplayAction", "saveCopyAction", "closeLogbookAction", "importSheetAction", "importFolderAction",
-            "exportFolderAction", "addUnitAction", "addMeterAction", "editMethodAction", "loadListsAction", "addLoadListAction",
-            "importLoadListAction", "comparisonAction", "addComparedLogbooksAction", "pvInputAction", "addPvSheetAction", "importPvSheetAction",
-            "sizingAction"},
+    enable({"benchAction",        "benchDisplayAction", "saveCopyAction",       "closeLogbookAction", "importSheetAction",
+            "importFolderAction", "exportFolderAction", "addUnitAction",        "addMeterAction",     "editMethodAction",
+            "loadListsAction",    "addLoadListAction",  "importLoadListAction", "comparisonAction",   "addComparedLogbooksAction",
+            "pvInputAction",      "addPvSheetAction",   "importPvSheetAction",  "sizingAction",       "joinLogbookAction"},
            open);
     enable({"exportSizingAction", "sizingReportAction"}, open && !document_.loadLists().empty());
     enable({"withdrawPvSheetAction", "pvReportAction"}, open && pages_->currentWidget() == pages_->pv() && !document_.pvSheets().empty());

@@ -25,7 +25,7 @@ constexpr std::array<Phrase, 12> days_of_months = {phrase("date", "%1 January"),
                                                    phrase("date", "%1 July"),    phrase("date", "%1 August"),   phrase("date", "%1 September"),
                                                    phrase("date", "%1 October"), phrase("date", "%1 November"), phrase("date", "%1 December")};
 
-Error time_error(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
+Error time_error(const Message& what, const Message& remedy) { return Error{Failure::bad_input, what, {}, remedy}; }
 
 LocalTime broken_down(UtcMs utc_ms, long offset_s) {
     const std::int64_t local_ms = utc_ms + offset_s * 1000LL;
@@ -54,21 +54,23 @@ Result<UtcMs> as_if_utc(const LocalTime& local) {
     const bool clock_ok = local.hour >= 0 && local.hour < 24 && local.minute >= 0 && local.minute < 60 && local.second >= 0 && local.second < 60 &&
                           local.millisecond >= 0 && local.millisecond < 1000;
     if (!clock_ok)
-        return time_error(fmt::format("{:02}:{:02}:{:02} is no time of day", local.hour, local.minute, local.second), "use 00:00:00 to 23:59:59");
-    if (local.year < 1583 || local.year > 9999) return time_error(fmt::format("year {} is outside 1583 to 9999", local.year), "correct the year");
+        return time_error(say(phrase("base", "%1 is no time of day"), fmt::format("{:02}:{:02}:{:02}", local.hour, local.minute, local.second)),
+                          say(phrase("base", "use 00:00:00 to 23:59:59")));
+    if (local.year < 1583 || local.year > 9999)
+        return time_error(say(phrase("base", "year %1 is outside 1583 to 9999"), say_number(local.year)), say(phrase("base", "correct the year")));
     const bool positive = local.month > 0 && local.day > 0;
     const date::year_month_day ymd{date::year(local.year), date::month(unsigned(positive ? local.month : 0)),
                                    date::day(unsigned(positive ? local.day : 0))};
     if (!positive || local.month > 12 || local.day > 31 || !ymd.ok())
-        return time_error(fmt::format("{:04}-{:02}-{:02} is no date of the calendar", local.year, local.month, local.day),
-                          "correct the day or the month");
+        return time_error(say(phrase("base", "%1 is no date of the calendar"), fmt::format("{:04}-{:02}-{:02}", local.year, local.month, local.day)),
+                          say(phrase("base", "correct the day or the month")));
     const std::int64_t days = date::local_days(ymd).time_since_epoch().count();
     return days * 86'400'000LL + local.hour * 3'600'000LL + local.minute * 60'000LL + local.second * 1000LL + local.millisecond;
 }
 
 Result<UtcMs> within_limits(UtcMs time_ms) {
     if (time_ms >= earliest_ms && time_ms <= latest_ms) return time_ms;
-    return time_error("the moment is outside the years 1583 to 9999", "correct the year");
+    return time_error(say(phrase("base", "the moment is outside the years 1583 to 9999")), say(phrase("base", "correct the year")));
 }
 
 /// Reads exactly `count` digits at `at` and moves on; false where they are missing.
@@ -139,21 +141,23 @@ Result<UtcMs> from_local(const LocalTime& local, std::string_view zone, Doubled 
     const UtcMs local_ms = as_utc.value();
     const auto offsets = zone_table::offsets_at_local((local_ms - local.millisecond) / 1000, zone);
     if (!offsets)
-        return time_error(fmt::format("`{}` is no time zone known to this machine", zone), "use an IANA name such as Europe/Vienna, or UTC");
+        return time_error(say(phrase("base", "`%1` is no time zone known to this machine"), zone),
+                          say(phrase("base", "use an IANA name such as Europe/Vienna, or UTC")));
     if (offsets->sort == Sort::skipped)
-        return time_error(fmt::format("{} does not exist in {}: the clocks went forward", plain_text(local), zone), "use the time after the change");
+        return time_error(say(phrase("base", "%1 does not exist in %2: the clocks went forward"), plain_text(local), zone),
+                          say(phrase("base", "use the time after the change")));
     if (offsets->sort == Sort::doubled && doubled == Doubled::refuse)
-        return time_error(fmt::format("{} occurs twice in {}: the clocks were put back", plain_text(local), zone),
-                          fmt::format("add the offset: {} or {}", format_iso8601(local_ms - offsets->first * 1000LL, zone),
-                                      format_iso8601(local_ms - offsets->second * 1000LL, zone)));
+        return time_error(say(phrase("base", "%1 occurs twice in %2: the clocks were put back"), plain_text(local), zone),
+                          say(phrase("base", "add the offset: %1 or %2"), format_iso8601(local_ms - offsets->first * 1000LL, zone),
+                              format_iso8601(local_ms - offsets->second * 1000LL, zone)));
     const bool use_second = offsets->sort == Sort::doubled && doubled == Doubled::later;
     return within_limits(local_ms - (use_second ? offsets->second : offsets->first) * 1000LL);
 }
 
 Result<UtcMs> parse_iso8601(std::string_view text, std::string_view zone, Doubled doubled) {
     const auto other_form = [text] {
-        return time_error(fmt::format("`{}` is no date and time", text),
-                          "write it like 2027-05-14T18:00, with Z or an offset such as +02:00 if need be");
+        return time_error(say(phrase("base", "`%1` is no date and time"), text),
+                          say(phrase("base", "write it like 2027-05-14T18:00, with Z or an offset such as +02:00 if need be")));
     };
     LocalTime local;
     std::size_t at = 0;
@@ -202,7 +206,7 @@ std::string day_text(UtcMs time_ms, std::string_view zone) { return say_day(time
 std::string date_text(UtcMs time_ms, std::string_view zone) { return say_date(time_ms, zone).text(); }
 
 std::string duration_text(double hours) {
-    if (!std::isfinite(hours) || std::abs(hours) > 1e9) return "not known";
+    if (!std::isfinite(hours) || std::abs(hours) > 1e9) return say(phrase("base", "not known"));
     const long long minutes = std::llround(hours * 60);
     const long long size = std::llabs(minutes);
     const char* sign = minutes < 0 ? "-" : "";

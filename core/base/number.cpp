@@ -15,8 +15,8 @@ namespace {
 /// More digits than this show nothing of a double.
 constexpr int most_decimals = 17;
 
-Error no_number(std::string_view text, std::string remedy) {
-    return Error{Failure::bad_input, fmt::format("`{}` is no number", text), {}, std::move(remedy)};
+Error no_number(std::string_view text, const Message& remedy) {
+    return Error{Failure::bad_input, say(phrase("base", "`%1` is no number"), text), {}, remedy};
 }
 
 /// std::to_chars into a string; the buffer holds the longest fixed form of a double with 17 decimals.
@@ -36,23 +36,25 @@ std::string_view trimmed(std::string_view text) {
 }
 
 Result<double> parse_number(std::string_view text) {
-    if (text.empty()) return no_number(text, "write a number such as 431 or 0.5");
+    if (text.empty()) return no_number(text, say(phrase("base", "write a number such as 431 or 0.5")));
     const auto signs = std::ranges::count_if(text, [](char c) { return c == '.' || c == ','; });
     if (signs > 1)
-        return Error{
-            Failure::bad_input, fmt::format("`{}` can be read in more than one way", text), {}, "leave out digit grouping and use one decimal sign"};
+        return Error{Failure::bad_input,
+                     say(phrase("base", "`%1` can be read in more than one way"), text),
+                     {},
+                     say(phrase("base", "leave out digit grouping and use one decimal sign"))};
     std::string plain(text);
     std::ranges::replace(plain, ',', '.');
     // Letters other than an exponent would let "inf", "nan" and their kin through.
     if (plain.find_first_not_of("0123456789.+-eE") != std::string::npos)
-        return no_number(text, "write a number such as 431 or 0.5, without digit grouping");
+        return no_number(text, say(phrase("base", "write a number such as 431 or 0.5, without digit grouping")));
     std::string_view rest = plain;
     if (rest.starts_with('+') && !rest.starts_with("+-")) rest.remove_prefix(1);
     double value = 0;
     const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), value);
     if (error == std::errc::result_out_of_range)
-        return Error{Failure::bad_input, fmt::format("`{}` is too large or too small", text), {}, "correct the number"};
-    if (error != std::errc() || end != rest.data() + rest.size()) return no_number(text, "write a number such as 431 or 0.5");
+        return Error{Failure::bad_input, say(phrase("base", "`%1` is too large or too small"), text), {}, say(phrase("base", "correct the number"))};
+    if (error != std::errc() || end != rest.data() + rest.size()) return no_number(text, say(phrase("base", "write a number such as 431 or 0.5")));
     return value;
 }
 

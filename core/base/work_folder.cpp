@@ -51,8 +51,11 @@ Result<WorkFolder> WorkFolder::make(const fs::path& parent) {
         if (::mkdir(path.c_str(), 0700) != 0) {
             const bool full = errno == ENOSPC || errno == EDQUOT;
             return Error{full ? Failure::disk_full : Failure::io,
-                         full ? "there is no room left on the disk" : std::string("nothing can be made in this folder: ") + std::strerror(errno),
-                         parent.string(), full ? "make room or choose another place" : "choose a folder that you may write to"};
+                         full ? say(phrase("base", "there is no room left on the disk"))
+                              : say(phrase("base", "nothing can be made in this folder: %1"), std::strerror(errno)),
+                         parent.string(),
+                         full ? say(phrase("base", "make room or choose another place"))
+                              : say(phrase("base", "choose a folder that you may write to"))};
         }
         const int descriptor = locked_folder(path);
         // Somebody who sweeps may have found the folder before its lock was taken; without locks nobody sweeps.

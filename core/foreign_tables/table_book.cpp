@@ -4,8 +4,6 @@
 #include "base/number.h"
 #include "foreign_tables/inside/table_readers.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cctype>
 
@@ -29,16 +27,19 @@ bool begins_as_html(std::string_view bytes) {
 }
 
 Result<TableBook> read_any(std::string_view bytes, const std::string& where, char delimiter) {
-    if (bytes.empty()) return Error{Failure::bad_input, "there is nothing in it", where, "choose a table of readings"};
+    if (bytes.empty())
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "there is nothing in it")), where,
+                     say(phrase("foreign_tables", "choose a table of readings"))};
     if (bytes.starts_with(compound_magic))
-        return Error{Failure::bad_input, "the workbook has a password, or is of the old form .xls", where,
-                     "save it as XLSX or ODS without a password, or copy its cells and paste them"};
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "the workbook has a password, or is of the old form .xls")), where,
+                     say(phrase("foreign_tables", "save it as XLSX or ODS without a password, or copy its cells and paste them"))};
     if (bytes.starts_with(zip_magic)) {
         Result<WorkbookParts> parts = WorkbookParts::open(bytes, where);
         if (!parts) return parts.error();
         if (parts.value().has("content.xml")) return read_ods(std::move(parts).value());
         if (parts.value().has("xl/workbook.xml")) return read_xlsx(std::move(parts).value());
-        return Error{Failure::bad_input, "this zip file is no workbook", where, "choose an XLSX or ODS workbook, or a text with columns"};
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "this zip file is no workbook")), where,
+                     say(phrase("foreign_tables", "choose an XLSX or ODS workbook, or a text with columns"))};
     }
     if (begins_as_html(bytes)) return read_html_tables(bytes, where);
     return read_delimited(bytes, where, delimiter);
@@ -76,15 +77,18 @@ bool SheetFiller::put(std::size_t row, std::size_t column, std::string_view text
 
 Error too_large_table(const std::string& where) {
     return {Failure::bad_input,
-            fmt::format("the table is larger than {} rows, {} columns or {} cells", most_table_rows, most_table_columns, most_table_cells), where,
-            "import the log of a meter with Run, Import log; of another table keep the part with the readings"};
+            say(phrase("foreign_tables", "the table is larger than %1 rows, %2 columns or %3 cells"), say_number(most_table_rows),
+                say_number(most_table_columns), say_number(most_table_cells)),
+            where, say(phrase("foreign_tables", "import the log of a meter with Run, Import log; of another table keep the part with the readings"))};
 }
 
 Result<TableBook> read_table_book(std::string_view bytes, const std::string& where, char delimiter) {
     Result<TableBook> book = read_any(bytes, where, delimiter);
     if (!book) return book;
     std::erase_if(book.value().sheets, [](const TableSheet& sheet) { return sheet.rows.empty(); });
-    if (book.value().sheets.empty()) return Error{Failure::bad_input, "no cell of it holds anything", where, "choose a table of readings"};
+    if (book.value().sheets.empty())
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "no cell of it holds anything")), where,
+                     say(phrase("foreign_tables", "choose a table of readings"))};
     return book;
 }
 

@@ -41,7 +41,7 @@ struct TableSheet {
 
 /// All tables of one file or one paste.
 struct TableBook {
-    std::string form; ///< "XLSX workbook", "ODS workbook", "web page", "text, UTF-8, columns end at a semicolon"
+    Message form; ///< "XLSX workbook", "ODS workbook", "web page", "text, UTF-8, columns end at a semicolon"
     std::vector<TableSheet> sheets;
 };
 

@@ -5,8 +5,6 @@
 #include "base/plain_text.h"
 #include "foreign_tables/inside/table_heads.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
@@ -40,14 +38,17 @@ void settle_decimal(const DecimalCount& count, const TableAnswers& answers, Tabl
         decimal = *answers.decimal;
     } else if (count.points == 0 && count.commas == 0 && !open.empty()) {
         ask_once(reading, TableQuestion::decimal_sign,
-                 fmt::format("`{}` can be read in two ways: its {} is the decimal sign, or parts the thousands", open,
-                             count.open_comma.empty() ? "point" : "comma"),
+                 say(count.open_comma.empty()
+                         ? phrase("foreign_tables", "`%1` can be read in two ways: its point is the decimal sign, or parts the thousands")
+                         : phrase("foreign_tables", "`%1` can be read in two ways: its comma is the decimal sign, or parts the thousands"),
+                     open),
                  {"comma", "point"});
     } else if (count.points > 0 && count.commas > 0 && count.points < 10 * count.commas && count.commas < 10 * count.points) {
-        ask_once(reading, TableQuestion::decimal_sign, "some numbers have a point as decimal sign and some a comma", {"comma", "point"});
+        ask_once(reading, TableQuestion::decimal_sign, say(phrase("foreign_tables", "some numbers have a point as decimal sign and some a comma")),
+                 {"comma", "point"});
     }
     plan.writing = {decimal, decimal == ',' ? '.' : ','};
-    if (decimal == ',' && !answers.decimal && count.commas > 0) note_once(reading, "the decimal sign is a comma");
+    if (decimal == ',' && !answers.decimal && count.commas > 0) note_once(reading, say(phrase("foreign_tables", "the decimal sign is a comma")));
 }
 
 /// What the dates of a table say of their order.
@@ -69,15 +70,15 @@ struct OrderCount {
 
 } // namespace
 
-void ask_once(TableReading& reading, TableQuestion about, std::string words, std::vector<std::string> choices) {
+void ask_once(TableReading& reading, TableQuestion about, const Message& words, std::vector<std::string> choices) {
     const auto same = std::ranges::find_if(reading.questions, [&](const OpenTableQuestion& question) {
-        return question.about == about && (about != TableQuestion::columns || question.words == words);
+        return question.about == about && (about != TableQuestion::columns || words == question.words);
     });
-    if (same == reading.questions.end()) reading.questions.push_back({about, std::move(words), std::move(choices)});
+    if (same == reading.questions.end()) reading.questions.push_back({about, words, std::move(choices)});
 }
 
-void note_once(TableReading& reading, std::string words) {
-    if (std::ranges::find(reading.notes, Message(words)) == reading.notes.end()) reading.notes.push_back(std::move(words));
+void note_once(TableReading& reading, const Message& words) {
+    if (std::ranges::find(reading.notes, words) == reading.notes.end()) reading.notes.push_back(words);
 }
 
 void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, TablePlan& plan, TableReading& reading) {
@@ -102,12 +103,14 @@ void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, 
     else if (orders.month_first > 0 && orders.day_first == 0) plan.date_order = DateOrder::month_first;
     else if (orders.day_first > 0 || !orders.open.empty())
         ask_once(reading, TableQuestion::date_order,
-                 fmt::format("`{}` may begin with the day or the month", orders.open.empty() ? "the dates" : orders.open),
+                 orders.open.empty() ? say(phrase("foreign_tables", "the dates may begin with the day or the month"))
+                                     : say(phrase("foreign_tables", "`%1` may begin with the day or the month"), orders.open),
                  {"day-first", "month-first"});
     else plan.date_order = DateOrder::day_first; // the same day either way
     if (!answers.date_order && !orders.open.empty() && plan.date_order != DateOrder::unknown)
-        note_once(reading, fmt::format("dates begin with the {}, as one of them can be read in no other way",
-                                       plan.date_order == DateOrder::day_first ? "day" : "month"));
+        note_once(reading, say(plan.date_order == DateOrder::day_first
+                                   ? phrase("foreign_tables", "dates begin with the day, as one of them can be read in no other way")
+                                   : phrase("foreign_tables", "dates begin with the month, as one of them can be read in no other way")));
 }
 
 TablePlan plan_table(const TableSheet& sheet, const TableAnswers& answers, TableReading& reading) {
@@ -137,7 +140,7 @@ TablePlan plan_table(const TableSheet& sheet, const TableAnswers& answers, Table
         titles.clear();
         resolve_columns(sheet, answers, titles, section, reading);
         plan.sections.push_back(section);
-        note_once(reading, "the table has no row of heads; its columns are told by what they hold");
+        note_once(reading, say(phrase("foreign_tables", "the table has no row of heads; its columns are told by what they hold")));
     }
     const TableSection& first = plan.sections.front();
     reading.head_row = first.head ? static_cast<long>(*first.head) + 1 : 0;
@@ -147,10 +150,11 @@ TablePlan plan_table(const TableSheet& sheet, const TableAnswers& answers, Table
     Fingerprint fingerprint;
     fingerprint.add(head);
     reading.signature = "table " + fingerprint.text();
-    if (first.blocks.size() > 1) note_once(reading, fmt::format("{} runs stand side by side", first.blocks.size()));
+    if (first.blocks.size() > 1)
+        note_once(reading, say_count(first.blocks.size(), phrases("foreign_tables", "%n runs stand side by side", "%n run stands by itself")));
     if (!first.head) return plan;
     for (std::size_t s = 1; s < plan.sections.size(); ++s)
-        note_once(reading, fmt::format("another head stands in row {}", *plan.sections[s].head + 1));
+        note_once(reading, say(phrase("foreign_tables", "another head stands in row %1"), say_number(*plan.sections[s].head + 1)));
     return plan;
 }
 
@@ -161,8 +165,10 @@ TableReading understand_table(const TableSheet& sheet, const TableAnswers& answe
     take_rows(sheet, plan, answers, zone, now_ms, reading);
     if (sheet.formulas_without_value > 0)
         reading.notes.push_back(
-            fmt::format("{} formulas have no value kept with them, so that their cells are empty; save the workbook once in its program",
-                        sheet.formulas_without_value));
+            say_count(sheet.formulas_without_value,
+                      phrases("foreign_tables",
+                              "%n formulas have no value kept with them, so that their cells are empty; save the workbook once in its program",
+                              "%n formula has no value kept with it, so that its cell is empty; save the workbook once in its program")));
     return reading;
 }
 

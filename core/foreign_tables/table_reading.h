@@ -91,7 +91,7 @@ struct TableReading {
     std::vector<Message> notes; ///< what was detected, and why
     std::vector<RowNotTaken> not_taken;
     std::vector<ForeignRun> runs;               ///< as far as they can be told while questions are open
-    std::optional<std::string> refusal;         ///< why the table cannot come in whatever is answered, one clause
+    std::optional<Message> refusal;             ///< why the table cannot come in whatever is answered, one clause
     std::string signature;                      ///< of the head, by which answers are remembered
     std::map<std::string, std::string> preface; ///< "unit", "rated_wh", "load", "meter", "second_meter": what lines above the table state
 };

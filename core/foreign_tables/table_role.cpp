@@ -3,8 +3,6 @@
 
 #include "base/number.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -97,14 +95,34 @@ std::string unit_of_words(const std::vector<std::string>& words) {
 
 HeadMeaning meant(TableRole role, std::string unit, std::string_view title) {
     HeadMeaning meaning{role, std::move(unit), {}, true};
-    meaning.why = role == TableRole::unused ? fmt::format("`{}` is not needed", title)
-                                            : fmt::format("`{}` names it{}", title, meaning.unit.empty() ? "" : ", in " + meaning.unit);
+    meaning.why = role == TableRole::unused ? say(phrase("foreign_tables", "`%1` is not needed"), title)
+                  : meaning.unit.empty()    ? say(phrase("foreign_tables", "`%1` names it"), title)
+                                            : say(phrase("foreign_tables", "`%1` names it, in %2"), title, meaning.unit);
     return meaning;
 }
 
 } // namespace
 
 std::span<const TableRoleEntry> table_roles() { return table_role_entries; }
+
+Message say_table_role(TableRole role) {
+    switch (role) {
+    case TableRole::unused: return say(phrase("foreign_tables", "unused"));
+    case TableRole::time: return say(phrase("foreign_tables", "time"));
+    case TableRole::date: return say(phrase("foreign_tables", "date"));
+    case TableRole::elapsed: return say(phrase("foreign_tables", "elapsed"));
+    case TableRole::gauge: return say(phrase("foreign_tables", "gauge"));
+    case TableRole::energy: return say(phrase("foreign_tables", "register"));
+    case TableRole::second_energy: return say(phrase("foreign_tables", "second register"));
+    case TableRole::power: return say(phrase("foreign_tables", "power of the load"));
+    case TableRole::display_power: return say(phrase("foreign_tables", "power shown by the unit"));
+    case TableRole::mark: return say(phrase("foreign_tables", "mark"));
+    case TableRole::remark: return say(phrase("foreign_tables", "remark"));
+    case TableRole::run: return say(phrase("foreign_tables", "run"));
+    case TableRole::unit: return say(phrase("foreign_tables", "unit"));
+    }
+    return {};
+}
 
 std::string_view table_role_text(TableRole role) { return std::ranges::find(table_role_entries, role, &TableRoleEntry::role)->word; }
 

@@ -30,13 +30,15 @@ enum class TableRole {
 
 struct TableRoleEntry {
     TableRole role;
-    std::string_view word; ///< for people, `--map` and remembered answers: "register"
+    std::string_view word; ///< for `--map` and remembered answers: "register"
 };
 
 /// Every role once, in the order in which they are offered: unused, time, date, elapsed, gauge, register, second-register, load-power, display-power,
 /// mark, remark, run, unit.
 [[nodiscard]] std::span<const TableRoleEntry> table_roles();
 [[nodiscard]] std::string_view table_role_text(TableRole role);
+/// "register", "second register", "power of the load": for people.
+[[nodiscard]] Message say_table_role(TableRole role);
 [[nodiscard]] std::optional<TableRole> table_role_from(std::string_view text);
 
 /// Roles whose cells are numbers with a unit.

@@ -33,4 +33,13 @@ std::string_view weight_text(Weight weight) {
     return "";
 }
 
+Message say_weight(Weight weight) {
+    switch (weight) {
+    case Weight::note: return say(phrase("gauge", "note"));
+    case Weight::doubt: return say(phrase("gauge", "doubt"));
+    case Weight::fault: return say(phrase("gauge", "fault"));
+    }
+    return {};
+}
+
 } // namespace ullage

@@ -35,8 +35,10 @@ enum class Weight { note, doubt, fault };
 
 /// "stuck", "jump", "rebound", "stopped_early", …
 [[nodiscard]] std::string_view finding_key(FindingKind kind);
-/// "note", "doubt", "fault".
+/// "note", "doubt", "fault": as files for machines have it.
 [[nodiscard]] std::string_view weight_text(Weight weight);
+/// The same for people.
+[[nodiscard]] Message say_weight(Weight weight);
 
 /// A named fault of the gauge with its evidence.
 struct Finding {

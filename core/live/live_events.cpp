@@ -3,8 +3,6 @@
 
 #include "base/number.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -24,26 +22,26 @@ constexpr double near_share = 0.05, steady_share = 0.10, steady_w = 5, changed_s
 constexpr int own_cycle_visits = 2;
 constexpr double zero_share = 0.02, zero_wh = 1; // what a register may have gained again when it is seen first after it was set to 0
 
-std::string seconds_text(double ms) {
-    if (ms < 120'000) return fmt::format("{:.0f} s", ms / 1000);
-    if (ms < 7'200'000) return fmt::format("{:.0f} min", ms / 60'000);
-    return fmt::format("{:.1f} h", ms / ms_per_hour);
+Message say_seconds(double ms) {
+    if (ms < 120'000) return say_measure(ms / 1000, 0, "s");
+    if (ms < 7'200'000) return say_measure(ms / 60'000, 0, "min");
+    return say_measure(ms / ms_per_hour, 1, "h");
 }
 
 bool near(double a, double b) { return std::abs(a - b) <= std::max(near_share * std::max(std::abs(a), std::abs(b)), steady_w / 2); }
 
 } // namespace
 
-std::string_view event_text(LiveEventKind kind) {
+Message say_event(LiveEventKind kind) {
     switch (kind) {
-    case LiveEventKind::output_off: return "output off";
-    case LiveEventKind::output_back: return "output back";
-    case LiveEventKind::load_changed: return "load changed";
-    case LiveEventKind::meter_restarted: return "meter restarted";
-    case LiveEventKind::register_zero: return "register back at 0";
+    case LiveEventKind::output_off: return say(phrase("live", "output off"));
+    case LiveEventKind::output_back: return say(phrase("live", "output back"));
+    case LiveEventKind::load_changed: return say(phrase("live", "load changed"));
+    case LiveEventKind::meter_restarted: return say(phrase("live", "meter restarted"));
+    case LiveEventKind::register_zero: return say(phrase("live", "register back at 0"));
     case LiveEventKind::no_answer: break;
     }
-    return "no answer";
+    return say(phrase("live", "no answer"));
 }
 
 std::optional<MarkKind> mark_of(LiveEventKind kind) {
@@ -60,8 +58,8 @@ std::optional<MarkKind> mark_of(LiveEventKind kind) {
 
 EventDetector::EventDetector(std::optional<double> step_wh) : step_wh_(step_wh.value_or(0)) {}
 
-void EventDetector::add(LiveEventKind kind, UtcMs moment_ms, UtcMs by_ms, std::optional<double> register_wh, std::string evidence) {
-    events_.push_back({kind, moment_ms, by_ms, register_wh, std::move(evidence)});
+void EventDetector::add(LiveEventKind kind, UtcMs moment_ms, UtcMs by_ms, std::optional<double> register_wh, const Message& evidence) {
+    events_.push_back({kind, moment_ms, by_ms, register_wh, evidence});
 }
 
 std::vector<LiveEvent> EventDetector::take_events() { return std::exchange(events_, {}); }
@@ -72,8 +70,8 @@ void EventDetector::look(UtcMs now_ms) {
     if (!last_ms_ || silence_told_ || static_cast<double>(now_ms - *last_ms_) <= gap_limit_ms()) return;
     silence_told_ = true;
     add(LiveEventKind::no_answer, *last_ms_, now_ms, register_wh_,
-        fmt::format("nothing has come for {}; before, a sample came every {}", seconds_text(static_cast<double>(now_ms - *last_ms_)),
-                    seconds_text(usual_interval_ms_)));
+        say(phrase("live", "nothing has come for %1; before, a sample came every %2"), say_seconds(static_cast<double>(now_ms - *last_ms_)),
+            say_seconds(usual_interval_ms_)));
 }
 
 void EventDetector::judge_gap(const TraceSample& sample) {
@@ -81,7 +79,8 @@ void EventDetector::judge_gap(const TraceSample& sample) {
     const auto interval_ms = static_cast<double>(sample.time_ms - *last_ms_);
     if (interval_ms > gap_limit_ms()) {
         if (!silence_told_)
-            add(LiveEventKind::no_answer, *last_ms_, sample.time_ms, register_wh_, fmt::format("nothing came for {}", seconds_text(interval_ms)));
+            add(LiveEventKind::no_answer, *last_ms_, sample.time_ms, register_wh_,
+                say(phrase("live", "nothing came for %1"), say_seconds(interval_ms)));
         minute_ = {};
         steady_w_.reset();
     } else if (intervals_ms_.size() < most_intervals) {
@@ -99,7 +98,7 @@ void EventDetector::judge_register(const TraceSample& sample) {
     if (register_wh_ && now_wh < *register_wh_) {
         const bool zero = now_wh <= std::max(zero_wh, zero_share * *register_wh_);
         add(zero ? LiveEventKind::register_zero : LiveEventKind::meter_restarted, sample.time_ms, sample.time_ms, now_wh,
-            fmt::format("the register went from {} Wh to {} Wh", fixed_text(*register_wh_, 1), fixed_text(now_wh, 1)));
+            say(phrase("live", "the register went from %1 Wh to %2 Wh"), say_number(*register_wh_, 1), say_number(now_wh, 1)));
         off_register_wh_ = on_register_wh_ = now_wh;
         risen_ms_ = sample.time_ms;
     } else if (register_wh_ && now_wh > *register_wh_) {
@@ -123,8 +122,8 @@ void EventDetector::judge_power(const TraceSample& sample) {
             longest_pause_ms_ = std::max(longest_pause_ms_, pause_ms);
             if (std::exchange(off_told_, false))
                 add(LiveEventKind::output_back, now_ms, now_ms, register_wh_,
-                    fmt::format("{} W after {} without power; a load that pauses by itself does this too", fixed_text(power_w, 0),
-                                seconds_text(pause_ms)));
+                    say(phrase("live", "%1 W after %2 without power; a load that pauses by itself does this too"), say_number(power_w, 0),
+                        say_seconds(pause_ms)));
         }
         on_ = true;
         on_sum_w_ += power_w;
@@ -144,14 +143,14 @@ void EventDetector::judge_power(const TraceSample& sample) {
     const double still_wh = std::max(step_wh_, 0.02 * mean_w * off_ms / ms_per_hour); // what two percent of the load would add
     if (risen_wh > still_wh) return;
     off_told_ = true;
-    std::string evidence =
-        fmt::format("power at {} W for {}, before {} W on average", fixed_text(power_w, 1), seconds_text(off_ms), fixed_text(mean_w, 0));
-    if (longest_pause_ms_ > 0) evidence += fmt::format("; the longest pause of the load was {}", seconds_text(longest_pause_ms_));
-    if (register_wh_) evidence += fmt::format("; register still at {} Wh", fixed_text(*register_wh_, 1));
+    std::vector<Message> evidence{
+        say(phrase("live", "power at %1 W for %2, before %3 W on average"), say_number(power_w, 1), say_seconds(off_ms), say_number(mean_w, 0))};
+    if (longest_pause_ms_ > 0) evidence.push_back(say(phrase("live", "the longest pause of the load was %1"), say_seconds(longest_pause_ms_)));
+    if (register_wh_) evidence.push_back(say(phrase("live", "register still at %1 Wh"), say_number(*register_wh_, 1)));
     if (first_off_ms_ - last_on_ms_ > static_cast<UtcMs>(gap_limit_ms()))
-        evidence += fmt::format("; nothing came for {} between the last sample with power and the first without",
-                                seconds_text(static_cast<double>(first_off_ms_ - last_on_ms_)));
-    add(LiveEventKind::output_off, last_on_ms_, first_off_ms_, on_register_wh_ ? on_register_wh_ : register_wh_, std::move(evidence));
+        evidence.push_back(say(phrase("live", "nothing came for %1 between the last sample with power and the first without"),
+                               say_seconds(static_cast<double>(first_off_ms_ - last_on_ms_))));
+    add(LiveEventKind::output_off, last_on_ms_, first_off_ms_, on_register_wh_ ? on_register_wh_ : register_wh_, say_joined(evidence, "; "));
 }
 
 void EventDetector::judge_still_register(const TraceSample& sample) {
@@ -159,14 +158,14 @@ void EventDetector::judge_still_register(const TraceSample& sample) {
     if (off_told_) {
         if (still_ms > 0) return;
         off_told_ = false;
-        add(LiveEventKind::output_back, sample.time_ms, sample.time_ms, register_wh_, "the register rises again");
+        add(LiveEventKind::output_back, sample.time_ms, sample.time_ms, register_wh_, say(phrase("live", "the register rises again")));
         return;
     }
     if (rises_ < 3 || still_ms < std::max<double>(least_still_ms, stills_waited * longest_still_ms_)) return;
     off_told_ = true;
     add(LiveEventKind::output_off, risen_ms_, risen_ms_ + static_cast<UtcMs>(longest_still_ms_), register_wh_,
-        fmt::format("the register has stood at {} Wh for {}; before, it rose at least every {}", fixed_text(*register_wh_, 1), seconds_text(still_ms),
-                    seconds_text(longest_still_ms_)));
+        say(phrase("live", "the register has stood at %1 Wh for %2; before, it rose at least every %3"), say_number(*register_wh_, 1),
+            say_seconds(still_ms), say_seconds(longest_still_ms_)));
 }
 
 void EventDetector::settle_minute() {
@@ -187,7 +186,7 @@ void EventDetector::settle_minute() {
     level_w_ = mean_w;
     if (changed && visits <= own_cycle_visits)
         add(LiveEventKind::load_changed, off_level_ms_, off_level_ms_, std::nullopt,
-            fmt::format("from {} W to {} W, steady for two minutes", fixed_text(from_w, 0), fixed_text(mean_w, 0)));
+            say(phrase("live", "from %1 W to %2 W, steady for two minutes"), say_number(from_w, 0), say_number(mean_w, 0)));
     at_level_ms_ = off_level_ms_ = 0;
 }
 

@@ -8,7 +8,6 @@
 #include <cstddef>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace ullage {
@@ -27,7 +26,7 @@ struct LiveEvent {
 };
 
 /// "output off", "output back", "load changed", "meter restarted", "register back at 0", "no answer".
-[[nodiscard]] std::string_view event_text(LiveEventKind kind);
+[[nodiscard]] Message say_event(LiveEventKind kind);
 /// The mark that is proposed: cut-off, output reset, load changed, meter zeroed (a restart too: the register goes on from another value); none where
 /// the meter gave no answer.
 [[nodiscard]] std::optional<MarkKind> mark_of(LiveEventKind kind);
@@ -70,7 +69,7 @@ private:
     void judge_level(const TraceSample& sample);
     void settle_minute();
     [[nodiscard]] double gap_limit_ms() const;
-    void add(LiveEventKind kind, UtcMs moment_ms, UtcMs by_ms, std::optional<double> register_wh, std::string evidence);
+    void add(LiveEventKind kind, UtcMs moment_ms, UtcMs by_ms, std::optional<double> register_wh, const Message& evidence);
 
     std::vector<LiveEvent> events_;
     double step_wh_;

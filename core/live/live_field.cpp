@@ -31,7 +31,7 @@ constexpr std::pair<Type, std::string_view> type_words[] = {{Type::u16, "u16"}, 
 constexpr std::string_view low_first_word = "low-word-first", bytes_word = "bytes-swapped";
 constexpr std::size_t longest_place = 1000;
 
-Error bad_field(std::string what, std::string remedy) { return {Failure::bad_input, std::move(what), "what is read", std::move(remedy)}; }
+Error bad_field(const Message& what, const Message& remedy) { return {Failure::bad_input, what, say(phrase("live", "what is read")), remedy}; }
 
 std::vector<std::string_view> words_of(std::string_view line) {
     std::vector<std::string_view> words;
@@ -64,12 +64,15 @@ bool sound_pointer(std::string_view pointer) {
 Result<void> settle_place(SourceKind kind, const std::vector<std::string_view>& words, LiveField& field) {
     std::string place;
     for (const std::string_view word : words) place += (place.empty() ? "" : " ") + std::string(word);
-    if (place.empty()) return bad_field("it does not say where the value stands", "write it like `power holding 52 as f32 in W`");
-    if (place.size() > longest_place) return bad_field("the place is too long", "shorten it");
+    if (place.empty())
+        return bad_field(say(phrase("live", "it does not say where the value stands")),
+                         say(phrase("live", "write it like `power holding 52 as f32 in W`")));
+    if (place.size() > longest_place) return bad_field(say(phrase("live", "the place is too long")), say(phrase("live", "shorten it")));
     if (is_modbus(kind)) {
         int address = 0;
         if (words.size() != 2 || (words[0] != "holding" && words[0] != "input") || !whole_number(words[1], 0, 65'535, address))
-            return bad_field(fmt::format("`{}` is no Modbus register", place), "write `holding 52` or `input 52`, counted from 0 to 65535");
+            return bad_field(say(phrase("live", "`%1` is no Modbus register"), place),
+                             say(phrase("live", "write `holding 52` or `input 52`, counted from 0 to 65535")));
         field.table = words[0] == "input" ? RegisterTable::input : RegisterTable::holding;
         field.place = std::string(words[1]);
         return {};
@@ -79,12 +82,15 @@ Result<void> settle_place(SourceKind kind, const std::vector<std::string_view>& 
         if (hash != std::string::npos) field.pointer = place.substr(hash + 1);
         field.place = place.substr(0, hash);
         if (field.pointer && !sound_pointer(*field.pointer))
-            return bad_field(fmt::format("`{}` is no JSON pointer", *field.pointer), "write it like #/meters/0/power (RFC 6901)");
+            return bad_field(say(phrase("live", "`%1` is no JSON pointer"), *field.pointer),
+                             say(phrase("live", "write it like #/meters/0/power (RFC 6901)")));
         if (kind == SourceKind::http && !field.place.empty() && field.place != "body")
-            return bad_field(fmt::format("`{}` is no place in an answer", field.place), "write a JSON pointer like #/meters/0/power, or `body`");
+            return bad_field(say(phrase("live", "`%1` is no place in an answer"), field.place),
+                             say(phrase("live", "write a JSON pointer like #/meters/0/power, or `body`")));
         if (kind == SourceKind::http) field.place.clear();
         if (kind == SourceKind::mqtt && (field.place.empty() || field.place.find('+') != std::string::npos))
-            return bad_field("a topic without wildcards is needed", "write it like `power bench/plug/power` or `power bench/plug#/power`");
+            return bad_field(say(phrase("live", "a topic without wildcards is needed")),
+                             say(phrase("live", "write it like `power bench/plug/power` or `power bench/plug#/power`")));
         return {};
     }
     if (kind == SourceKind::serial_lines) {
@@ -93,16 +99,17 @@ Result<void> settle_place(SourceKind kind, const std::vector<std::string_view>& 
             field.place = std::to_string(column);
             return {};
         }
-        return bad_field(fmt::format("`{}` is no column", place), "write `column 3`, counted from 1");
+        return bad_field(say(phrase("live", "`%1` is no column"), place), say(phrase("live", "write `column 3`, counted from 1")));
     }
     if (kind == SourceKind::readout && place.find_first_not_of("0123456789.:-*CFPL") != std::string::npos)
-        return bad_field(fmt::format("`{}` is no OBIS code", place), "write it like 1.8.0 or 1-0:16.7.0");
+        return bad_field(say(phrase("live", "`%1` is no OBIS code"), place), say(phrase("live", "write it like 1.8.0 or 1-0:16.7.0")));
     if (is_scpi(kind) && std::ranges::any_of(place, [](char c) { return static_cast<unsigned char>(c) < 32; }))
-        return bad_field("a query holds no control characters", "write it like MEAS:POW?");
+        return bad_field(say(phrase("live", "a query holds no control characters")), say(phrase("live", "write it like MEAS:POW?")));
     // A program message without `?` sets something, and two queries of IEEE 488.2 do; this program only reads.
     const std::string header = place.substr(0, place.find(' '));
     if (is_scpi(kind) && (header.back() != '?' || place.find(';') != std::string::npos || header == "*TST?" || header == "*CAL?"))
-        return bad_field(fmt::format("`{}` is no query that only reads: its first word ends with `?`", place), "write it like MEAS:POW?");
+        return bad_field(say(phrase("live", "`%1` is no query that only reads: its first word ends with `?`"), place),
+                         say(phrase("live", "write it like MEAS:POW?")));
     field.place = place;
     return {};
 }
@@ -111,25 +118,27 @@ Result<void> take_option(SourceKind kind, std::string_view option, std::string_v
     if (option == "as") {
         const auto* const type = std::ranges::find(type_words, value, &std::pair<Type, std::string_view>::second);
         if (!is_modbus(kind) || type == std::end(type_words))
-            return bad_field(fmt::format("`{}` is no type of a number in registers", value), "use u16, s16, u32, s32, u64, s64, f32 or f64");
+            return bad_field(say(phrase("live", "`%1` is no type of a number in registers"), value),
+                             say(phrase("live", "use u16, s16, u32, s32, u64, s64, f32 or f64")));
         field.number.type = type->first;
         return {};
     }
     if (option == "item") {
-        if (!is_scpi(kind) || !whole_number(value, 1, 1000, field.item)) return bad_field("an item is counted from 1", "write `item 2`");
+        if (!is_scpi(kind) || !whole_number(value, 1, 1000, field.item))
+            return bad_field(say(phrase("live", "an item is counted from 1")), say(phrase("live", "write `item 2`")));
         return {};
     }
     if (option == "in") {
         const auto unit = unit_named(value);
         if (!unit || unit->quantity != quantity_of(field.role))
-            return bad_field(fmt::format("`{}` is no unit of {}", value, role_text(field.role)),
-                             fmt::format("use one such as {}", basic_unit(field.role).name));
+            return bad_field(say(phrase("live", "`%1` is no unit of %2"), value, say_role(field.role)),
+                             say(phrase("live", "use one such as %1"), basic_unit(field.role).name));
         field.unit = unit->name;
         return {};
     }
     const Result<double> times = parse_number(value);
     if (!times || times.value() == 0 || std::abs(times.value()) > 1e12)
-        return bad_field(fmt::format("`{}` is no factor", value), "write `times 0.1`");
+        return bad_field(say(phrase("live", "`%1` is no factor"), value), say(phrase("live", "write `times 0.1`")));
     field.times = times.value();
     return {};
 }
@@ -180,8 +189,8 @@ Result<LiveField> field_from(SourceKind kind, std::string_view line) {
     LiveField field;
     const auto role = words.empty() ? std::nullopt : role_from(words[0]);
     if (!role || !holds_values(*role))
-        return bad_field(fmt::format("`{}` does not begin with what the value is", trimmed(line)),
-                         "begin with register, power, voltage, current, gauge or output");
+        return bad_field(say(phrase("live", "`%1` does not begin with what the value is"), trimmed(line)),
+                         say(phrase("live", "begin with register, power, voltage, current, gauge or output")));
     field.role = *role;
     constexpr std::string_view options[] = {"as", "item", "in", "times"};
     std::size_t at = 1;
@@ -193,7 +202,8 @@ Result<LiveField> field_from(SourceKind kind, std::string_view line) {
         if (is_modbus(kind) && words[at] == low_first_word) field.number.words_swapped = true;
         else if (is_modbus(kind) && words[at] == bytes_word) field.number.bytes_swapped = true;
         else if (!is_option(words[at]) || at + 1 == words.size())
-            return bad_field(fmt::format("`{}` is not understood", words[at]), "what may follow: as TYPE, item N, in UNIT, times X");
+            return bad_field(say(phrase("live", "`%1` is not understood"), words[at]),
+                             say(phrase("live", "what may follow: as TYPE, item N, in UNIT, times X")));
         else {
             if (auto taken = take_option(kind, words[at], words[at + 1], field); !taken) return taken.error();
             ++at;

@@ -52,7 +52,9 @@ void LineCutter::take(std::string_view bytes, const std::function<void(std::stri
 }
 
 LiveLines::LiveLines(std::vector<LiveField> fields) : fields_(std::move(fields)) {
-    for (const LiveField& field : fields_) words_ += (words_.empty() ? "" : ", ") + field_line(SourceKind::serial_lines, field);
+    std::vector<Message> lines;
+    for (const LiveField& field : fields_) lines.emplace_back(field_line(SourceKind::serial_lines, field));
+    words_ = say_joined(lines, ", ");
 }
 
 void LiveLines::detect() {
@@ -69,13 +71,13 @@ void LiveLines::detect() {
     if (!found || !found.value().questions.empty()) return;
     layout_ = found.value().layout;
     // Without the time in front: the columns as the meter writes them.
-    words_.clear();
+    std::vector<Message> columns;
     for (std::size_t c = 1; c < layout_->columns.size(); ++c) {
         const LogColumn& column = layout_->columns[c];
         if (column.role == ColumnRole::unused) continue;
-        words_ += (words_.empty() ? "" : ", ") + std::string(role_text(column.role)) + " column " + std::to_string(c) + " in " +
-                  std::string(column.unit.name);
+        columns.push_back(say(phrase("live", "%1 column %2 in %3"), say_role(column.role), say_number(c), column.unit.name));
     }
+    words_ = say_joined(columns, ", ");
     unread_ = 0;
 }
 

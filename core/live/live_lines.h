@@ -41,7 +41,7 @@ public:
     /// What a line says; empty where it says nothing that is wanted, or the columns are not known yet. Without fields five lines are needed at first.
     [[nodiscard]] TraceSample read(std::string_view line);
     /// How the lines are read, in words; empty as long as that is not known.
-    [[nodiscard]] const std::string& words() const { return words_; }
+    [[nodiscard]] const Message& words() const { return words_; }
 
 private:
     void detect();
@@ -49,7 +49,7 @@ private:
     std::vector<LiveField> fields_;
     std::vector<std::string> first_lines_;
     std::optional<TraceLayout> layout_;
-    std::string words_;
+    Message words_;
     long unread_ = 0;
 };
 

@@ -18,8 +18,14 @@ namespace {
 constexpr std::string_view imported_words = "sunspec imported", exported_words = "sunspec exported", detect_words = "detect";
 constexpr std::size_t most_fields = 64;
 
-Error bad_source(std::string where, std::string what, std::string remedy) {
-    return {Failure::bad_input, std::move(what), std::move(where), std::move(remedy)};
+Error bad_source(const Message& where, const Message& what, const Message& remedy) { return {Failure::bad_input, what, where, remedy}; }
+
+Result<void> check_words(const Phrase& field, std::string_view text, std::size_t most) {
+    auto good = check_text({}, text, most);
+    if (good) return good;
+    Error error = good.error();
+    error.where = say(field);
+    return error;
 }
 
 bool is_device(SourceKind kind) {
@@ -42,35 +48,44 @@ bool whole(std::string_view text, int& number) {
 
 Result<void> check_address(const LiveSource& source) {
     const std::string& address = source.address;
-    if (address.empty()) return bad_source("address", "there is no address", "enter host, URL or device file");
-    if (auto text = check_text("address", address, longest_file_name); !text) return text;
+    if (address.empty())
+        return bad_source(say(phrase("live", "address")), say(phrase("live", "there is no address")),
+                          say(phrase("live", "enter host, URL or device file")));
+    if (auto text = check_words(phrase("live", "address"), address, longest_file_name); !text) return text;
     if (std::ranges::any_of(address, [](char c) { return static_cast<unsigned char>(c) <= 32; }))
-        return bad_source("address", "an address holds no blanks", "check it");
+        return bad_source(say(phrase("live", "address")), say(phrase("live", "an address holds no blanks")), say(phrase("live", "check it")));
     if (is_device(source.kind)) {
-        if (address.front() != '/') return bad_source("address", fmt::format("`{}` is no device file", address), "write it like /dev/ttyUSB0");
+        if (address.front() != '/')
+            return bad_source(say(phrase("live", "address")), say(phrase("live", "`%1` is no device file"), address),
+                              say(phrase("live", "write it like /dev/ttyUSB0")));
         return {};
     }
     if (source.kind == SourceKind::http) {
         const bool plain = address.starts_with("http://"), secured = address.starts_with("https://");
         const auto host = address.find("//") + 2;
         if ((!plain && !secured) || host >= address.size() || address[host] == '/')
-            return bad_source("address", fmt::format("`{}` is no address of a web service", address), "write it like http://192.0.2.20/status");
+            return bad_source(say(phrase("live", "address")), say(phrase("live", "`%1` is no address of a web service"), address),
+                              say(phrase("live", "write it like http://192.0.2.20/status")));
         if (address.substr(host, address.find('/', host) - host).find('@') != std::string::npos)
-            return bad_source("address", "a user or password does not belong into the address", "the program asks for the password when it reads");
+            return bad_source(say(phrase("live", "address")), say(phrase("live", "a user or password does not belong into the address")),
+                              say(phrase("live", "the program asks for the password when it reads")));
         return {};
     }
     if (address.find('@') != std::string::npos || address.find('/') != std::string::npos)
-        return bad_source("address", fmt::format("`{}` is no host", address), "write it like 192.0.2.10 or meter.example.org:1502");
+        return bad_source(say(phrase("live", "address")), say(phrase("live", "`%1` is no host"), address),
+                          say(phrase("live", "write it like 192.0.2.10 or meter.example.org:1502")));
     const auto peer = source.peer();
     if (peer.host.empty() || peer.port < 1 || peer.port > 65'535)
-        return bad_source("address", fmt::format("`{}` is no host with a port from 1 to 65535", address), "write it like 192.0.2.10:1502");
+        return bad_source(say(phrase("live", "address")), say(phrase("live", "`%1` is no host with a port from 1 to 65535"), address),
+                          say(phrase("live", "write it like 192.0.2.10:1502")));
     return {};
 }
 
 } // namespace
 
 Result<LineSettings> line_settings_from(std::string_view text) {
-    const Error form = bad_source("line", fmt::format("`{}` is no setting of a serial line", text), "write it like 9600 8N1 or 300 7E1");
+    const Error form = bad_source(say(phrase("live", "line")), say(phrase("live", "`%1` is no setting of a serial line"), text),
+                                  say(phrase("live", "write it like 9600 8N1 or 300 7E1")));
     const auto blank = text.find(' ');
     if (blank == std::string_view::npos || text.size() != blank + 4) return form;
     LineSettings settings;
@@ -103,19 +118,27 @@ std::string LiveSource::title() const { return kind == SourceKind::http ? addres
 
 Result<void> check(const LiveSource& source) {
     if (auto good = check_address(source); !good) return good;
-    if (auto good = check_text("user", source.user, longest_name); !good) return good;
+    if (auto good = check_words(phrase("live", "user"), source.user, longest_name); !good) return good;
     if (is_modbus(source.kind) && (source.station < 0 || source.station > 255))
-        return bad_source("station", "a station is a number from 0 to 255", "see the setting of the meter");
+        return bad_source(say(phrase("live", "station")), say(phrase("live", "a station is a number from 0 to 255")),
+                          say(phrase("live", "see the setting of the meter")));
     if (!(source.interval_s >= 0.1 && source.interval_s <= 3600))
-        return bad_source("interval", "questions come between 0.1 and 3600 s apart", "enter seconds");
-    if (source.sunspec && !is_modbus(source.kind)) return bad_source("what is read", "only Modbus has SunSpec models", "name fields");
+        return bad_source(say(phrase("live", "interval")), say(phrase("live", "questions come between 0.1 and 3600 s apart")),
+                          say(phrase("live", "enter seconds")));
+    if (source.sunspec && !is_modbus(source.kind))
+        return bad_source(say(phrase("live", "what is read")), say(phrase("live", "only Modbus has SunSpec models")),
+                          say(phrase("live", "name fields")));
     if (source.fields.empty() && !source.sunspec && source.kind != SourceKind::serial_lines)
-        return bad_source("what is read", "nothing is read", "name a field, such as `power …`");
-    if (source.fields.size() > most_fields) return bad_source("what is read", "these are too many fields", "name at most 64");
+        return bad_source(say(phrase("live", "what is read")), say(phrase("live", "nothing is read")),
+                          say(phrase("live", "name a field, such as `power …`")));
+    if (source.fields.size() > most_fields)
+        return bad_source(say(phrase("live", "what is read")), say(phrase("live", "these are too many fields")),
+                          say(phrase("live", "name at most 64")));
     for (std::size_t i = 0; i < source.fields.size(); ++i)
         for (std::size_t j = i + 1; j < source.fields.size(); ++j)
             if (source.fields[i].role == source.fields[j].role)
-                return bad_source("what is read", fmt::format("{} is named twice", role_text(source.fields[i].role)), "leave one of them");
+                return bad_source(say(phrase("live", "what is read")), say(phrase("live", "%1 is named twice"), say_role(source.fields[i].role)),
+                                  say(phrase("live", "leave one of them")));
     return {};
 }
 
@@ -144,7 +167,7 @@ Result<void> take_fields(LiveSource& source, std::string_view lines) {
         auto field = field_from(source.kind, line);
         if (!field) {
             Error error = field.error();
-            error.where = fmt::format("what is read, line {}", number);
+            error.where = say(phrase("live", "what is read, line %1"), say_number(number));
             return error;
         }
         source.fields.push_back(std::move(field).value());
@@ -167,15 +190,17 @@ std::string source_text(const LiveSource& source) {
 }
 
 Result<LiveSource> source_from(std::string_view text) {
-    const Error form =
-        bad_source("source", "the description of a source is not understood", "write it as `ullage watch --help` says, or set it up anew");
+    const Error form = bad_source(say(phrase("live", "source")), say(phrase("live", "the description of a source is not understood")),
+                                  say(phrase("live", "write it as `ullage watch --help` says, or set it up anew")));
     const auto object = nlohmann::json::parse(text.begin(), text.end(), nullptr, false);
     if (!object.is_object()) return form;
     LiveSource source;
     std::string read;
     try {
         const auto kind = kind_from(object.at("kind").get<std::string>());
-        if (!kind) return bad_source("source", "this kind of source is not known", "use one that `ullage watch --help` lists");
+        if (!kind)
+            return bad_source(say(phrase("live", "source")), say(phrase("live", "this kind of source is not known")),
+                              say(phrase("live", "use one that `ullage watch --help` lists")));
         source.kind = *kind;
         for (const auto& [key, value] : object.items()) {
             if (key == "address") source.address = value.get<std::string>();
@@ -188,7 +213,9 @@ Result<LiveSource> source_from(std::string_view text) {
                 auto line = line_settings_from(value.get<std::string>());
                 if (!line) return line.error();
                 source.line = line.value();
-            } else if (key != "kind") return bad_source("source", fmt::format("`{}` is no part of a source", key), "leave it out");
+            } else if (key != "kind")
+                return bad_source(say(phrase("live", "source")), say(phrase("live", "`%1` is no part of a source"), key),
+                                  say(phrase("live", "leave it out")));
         }
     } catch (const nlohmann::json::exception&) {
         return form;

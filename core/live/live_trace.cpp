@@ -44,7 +44,8 @@ Result<LiveTrace> LiveTrace::begin(const Logbook& logbook, const RunId& run_uuid
     const auto record = logbook.run_record(run_uuid);
     if (!record) return record.error();
     if (record.value().run.end != RunEnd::still_running)
-        return Error{Failure::refused, "the run has ended", record.value().unit.name, "start a new run, or set it to still running"};
+        return Error{Failure::refused, say(phrase("live", "the run has ended")), record.value().unit.name,
+                     say(phrase("live", "start a new run, or set it to still running"))};
     const auto traces = logbook.traces(run_uuid);
     if (!traces) return traces.error();
     LiveTrace live(run_uuid, meter_uuid, source);
@@ -126,7 +127,7 @@ ReadingValues reading_of(const LiveEvent& event) {
     values.time_ms = event.moment_ms;
     values.mark = mark_of(event.kind);
     values.register_wh = event.register_wh;
-    values.remark = std::string(event_text(event.kind)) + ", from the samples of the live source: " + event.evidence;
+    values.remark = say(phrase("live", "%1, from the samples of the live source: %2"), say_event(event.kind), event.evidence);
     return values;
 }
 

@@ -53,7 +53,7 @@ Result<Unit> Logbook::add(Unit unit) {
     if (auto sound = store::check(unit); !sound) return sound.error();
     return impl_->change([&]() -> Result<Unit> {
         if (unit.uuid.empty()) unit.uuid = UnitId(new_uuid());
-        if (store::unit_id(impl_->database(), unit.uuid)) return impl_->known_already("unit");
+        if (store::unit_id(impl_->database(), unit.uuid)) return impl_->known_already(phrase("store", "the logbook has this unit already"));
         store::insert_unit(impl_->database(), unit, impl_->clock->now_ms());
         return unit;
     });
@@ -63,7 +63,7 @@ Result<void> Logbook::update(const Unit& unit) {
     if (auto sound = store::check(unit); !sound) return sound.error();
     return impl_->change([&]() -> Result<void> {
         const auto id = store::unit_id(impl_->database(), unit.uuid);
-        if (!id) return impl_->not_found("unit");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         store::update_unit(impl_->database(), *id, unit);
         return {};
     });
@@ -76,7 +76,7 @@ Result<std::vector<Unit>> Logbook::units() const {
 Result<void> Logbook::set_unit_withdrawn(const UnitId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::unit_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("unit");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         store::withdraw_unit(impl_->database(), *id, withdrawn);
         return {};
     });
@@ -86,7 +86,7 @@ Result<Meter> Logbook::add(Meter meter) {
     if (auto sound = store::check(meter); !sound) return sound.error();
     return impl_->change([&]() -> Result<Meter> {
         if (meter.uuid.empty()) meter.uuid = MeterId(new_uuid());
-        if (store::meter_id(impl_->database(), meter.uuid)) return impl_->known_already("meter");
+        if (store::meter_id(impl_->database(), meter.uuid)) return impl_->known_already(phrase("store", "the logbook has this meter already"));
         store::insert_meter(impl_->database(), meter, impl_->clock->now_ms());
         return meter;
     });
@@ -97,7 +97,7 @@ Result<void> Logbook::update(const Meter& meter, const std::string& reason) {
     if (auto sound = store::check_reason(reason); !sound) return sound.error();
     return impl_->change([&]() -> Result<void> {
         const auto id = store::meter_id(impl_->database(), meter.uuid);
-        if (!id) return impl_->not_found("meter");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such meter"));
         if (store::meter_versions(impl_->database(), *id).back().meter == meter) return {};
         store::update_meter(impl_->database(), *id, meter, impl_->clock->now_ms(), reason);
         return {};
@@ -111,7 +111,7 @@ Result<std::vector<Meter>> Logbook::meters() const {
 Result<std::vector<MeterVersion>> Logbook::meter_history(const MeterId& uuid) const {
     return impl_->read([&]() -> Result<std::vector<MeterVersion>> {
         const auto id = store::meter_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("meter");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such meter"));
         return store::meter_versions(impl_->database(), *id);
     });
 }
@@ -169,10 +169,10 @@ Result<void> Logbook::clear_column_set(const std::string& name) {
 Result<void> Logbook::set_meter_withdrawn(const MeterId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::meter_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("meter");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such meter"));
         if (const auto runs = store::runs_naming_meter(impl_->database(), *id); withdrawn && runs > 0)
-            return Error{Failure::refused, "the meter is named by " + std::to_string(runs) + (runs == 1 ? " run" : " runs"), impl_->path.string(),
-                         "choose another meter in the runs first; withdrawn runs count too"};
+            return Error{Failure::refused, say_count(runs, phrases("store", "the meter is named by %n runs", "the meter is named by %n run")),
+                         impl_->path.string(), say(phrase("store", "choose another meter in the runs first; withdrawn runs count too"))};
         store::withdraw_meter(impl_->database(), *id, withdrawn);
         return {};
     });
@@ -188,13 +188,19 @@ const OpeningCheck& Logbook::opening_check() const { return impl_->connection.op
 
 Result<void> Logbook::save_copy(const fs::path& target) const {
     const bool displaced = impl_->connection.displaced().has_value();
-    auto saved = store::guarded(
-        target, [&] { return store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written); });
+    auto saved = store::guarded(target, [&] {
+        // What is open for looking allows no writing, not even into another file.
+        if (impl_->mode == OpenMode::read_only) impl_->database().exec("PRAGMA query_only = OFF");
+        auto written = store::write_copy(impl_->database(), target, displaced ? store::CopyTrust::check_it : store::CopyTrust::as_written);
+        if (impl_->mode == OpenMode::read_only) impl_->database().exec("PRAGMA query_only = ON");
+        return written;
+    });
     if (!saved && displaced && saved.error().failure == Failure::damaged)
-        return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
-                     "restore the logbook from a copy of it; no copy was made"};
+        return Error{Failure::damaged, say(phrase("store", "not all of the open logbook can be read any more")), target.string(),
+                     say(phrase("store", "restore the logbook from a copy of it; no copy was made"))};
     if (!saved && saved.error().failure == Failure::disk_full)
-        return Error{Failure::disk_full, "the disk is full; no copy was made", target.string(), "free some space or choose another disk"};
+        return Error{Failure::disk_full, say(phrase("store", "the disk is full; no copy was made")), target.string(),
+                     say(phrase("store", "free some space or choose another disk"))};
     return saved;
 }
 

@@ -11,6 +11,7 @@
 #include "model/trace.h"
 #include "store/copy_age.h"
 #include "store/opening_check.h"
+#include "store/whole_content.h"
 
 #include <atomic>
 #include <filesystem>
@@ -197,6 +198,16 @@ public:
     /// The changes that `work` asks of this logbook as one: all of them, or none where it or any of them fails. Nothing of them stands in the file
     /// before it returns. Not within itself.
     Result<void> all_or_none(const std::function<Result<void>()>& work);
+
+    // What joins two logbooks (core/joining).
+    /// All records, withdrawn ones too.
+    Result<WholeContent> whole_content() const;
+    /// Takes records over from another logbook as they stand there, with their identifiers, versions and times, in one transaction. `goes_on` is
+    /// asked before each photo and trace with the share of these that is done. Errors: not_found (a record that is not there, or the owner of one
+    /// that is not here); refused (one is here already; the photos would exceed photos_limit_bytes together; `goes_on` said no).
+    Result<void> take_over(const Logbook& other, const RecordSelection& what, const std::function<bool(double share)>& goes_on = {});
+    /// As set_meter_withdrawn(), where the runs that name the meter are withdrawn with it: only other runs keep it.
+    Result<void> set_meter_withdrawn_with_runs(const MeterId& uuid, bool withdrawn);
 
     // Half-typed entry of a run, kept so that an interruption loses nothing; free text owned by the front
     // end.

@@ -36,7 +36,8 @@ Result<void> check_all(const RunRecord& record) {
     if (record.second_meter) {
         if (auto sound = store::check(*record.second_meter); !sound) return sound;
         if (record.meter && record.meter->name == record.second_meter->name)
-            return Error{Failure::bad_input, "both meters of the run have one name", "second meter", "give one of them another name"};
+            return Error{Failure::bad_input, say(phrase("store", "both meters of the run have one name")), say(phrase("store", "second meter")),
+                         say(phrase("store", "give one of them another name"))};
     }
     if (auto sound = store::check(record.run); !sound) return sound;
     for (const Reading& reading : record.readings)
@@ -92,7 +93,7 @@ Result<bool> Logbook::Impl::take_meter(const Meter& incoming, Meter& added, cons
         return false;
     }
     fill(added.uuid);
-    if (store::meter_id(database(), added.uuid)) return known_already("meter");
+    if (store::meter_id(database(), added.uuid)) return known_already(phrase("store", "the logbook has this meter already"));
     store::insert_meter(database(), added, now_ms);
     return true;
 }
@@ -107,7 +108,7 @@ Result<void> Logbook::Impl::put_in(const RunRecord& record, RunRecord& added, st
         added.unit = *unit.value();
     } else {
         fill(added.unit.uuid);
-        if (store::unit_id(database(), added.unit.uuid)) return known_already("unit");
+        if (store::unit_id(database(), added.unit.uuid)) return known_already(phrase("store", "the logbook has this unit already"));
         store::insert_unit(database(), added.unit, now_ms);
     }
 
@@ -130,13 +131,14 @@ Result<void> Logbook::Impl::put_in(const RunRecord& record, RunRecord& added, st
     }
 
     fill(added.run.uuid);
-    if (store::run_id(database(), added.run.uuid)) return known_already("run");
+    if (store::run_id(database(), added.run.uuid)) return known_already(phrase("store", "the logbook has this run already"));
     added.run.unit_uuid = added.unit.uuid;
     if (added.run.created_ms == 0) added.run.created_ms = now_ms;
     owners.unit_id = *store::unit_id(database(), added.unit.uuid);
     index.know_runs_of(database(), owners.unit_id);
     const std::int64_t run_row = store::insert_run(database(), added.run, owners);
-    auto done = add_readings(database(), record, run_row, now_ms, known_already("reading"), added.readings.empty() ? nullptr : &added.readings);
+    auto done = add_readings(database(), record, run_row, now_ms, known_already(phrase("store", "the logbook has this reading already")),
+                             added.readings.empty() ? nullptr : &added.readings);
     if (!done) return done;
     if (new_unit) index.add(added.unit);
     if (new_meter) index.add(*added.meter);

@@ -15,21 +15,22 @@ Result<Photo> Logbook::add_photo(const RunId& run_uuid, const ReadingId& reading
     return impl_->change([&]() -> Result<Photo> {
         SQLite::Database& database = impl_->database();
         const auto run = store::run_id(database, run_uuid);
-        if (!run) return impl_->not_found("run");
+        if (!run) return impl_->not_found(phrase("store", "the logbook has no such run"));
         Photo added;
         if (!reading_uuid.empty()) {
             const auto reading = store::find_reading(database, reading_uuid);
-            if (!reading) return impl_->not_found("reading");
+            if (!reading) return impl_->not_found(phrase("store", "the logbook has no such reading"));
             if (reading->run_uuid != run_uuid)
-                return Error{Failure::refused, "the reading is of another run", photo.file_name, "choose a reading of this run"};
+                return Error{Failure::refused, say(phrase("store", "the reading is of another run")), photo.file_name,
+                             say(phrase("store", "choose a reading of this run"))};
             added.reading_uuid = reading_uuid;
         }
         added.size_bytes = static_cast<std::int64_t>(photo.bytes.size());
         if (store::all_photos_bytes(database) + added.size_bytes > photos_limit_bytes)
             return Error{Failure::refused,
-                         "the photos of a logbook take at most " + std::to_string(photos_limit_bytes / 1'000'000) +
-                             " MB together, and this one would exceed that",
-                         impl_->path.string(), "save photos smaller, or start a new logbook"};
+                         say(phrase("store", "the photos of a logbook take at most %1 MB together, and this one would exceed that"),
+                             say_number(photos_limit_bytes / 1'000'000)),
+                         impl_->path.string(), say(phrase("store", "save photos smaller, or start a new logbook"))};
         added.uuid = PhotoId(new_uuid());
         added.run_uuid = run_uuid;
         added.format = format.value();
@@ -45,7 +46,7 @@ Result<Photo> Logbook::add_photo(const RunId& run_uuid, const ReadingId& reading
 Result<std::vector<Photo>> Logbook::photos(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::vector<Photo>> {
         const auto run = store::run_id(impl_->database(), run_uuid);
-        if (!run) return impl_->not_found("run");
+        if (!run) return impl_->not_found(phrase("store", "the logbook has no such run"));
         return store::run_photos(impl_->database(), *run);
     });
 }
@@ -53,7 +54,7 @@ Result<std::vector<Photo>> Logbook::photos(const RunId& run_uuid) const {
 Result<std::string> Logbook::photo_bytes(const PhotoId& photo_uuid) const {
     return impl_->read([&]() -> Result<std::string> {
         const auto stored = store::find_photo(impl_->database(), photo_uuid);
-        if (!stored) return impl_->not_found("photo");
+        if (!stored) return impl_->not_found(phrase("store", "the logbook has no such photo"));
         return store::read_photo_bytes(impl_->database(), stored->id);
     });
 }
@@ -61,9 +62,12 @@ Result<std::string> Logbook::photo_bytes(const PhotoId& photo_uuid) const {
 Result<Photo> Logbook::set_photo_withdrawn(const PhotoId& photo_uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<Photo> {
         auto stored = store::find_photo(impl_->database(), photo_uuid);
-        if (!stored) return impl_->not_found("photo");
+        if (!stored) return impl_->not_found(phrase("store", "the logbook has no such photo"));
         if (stored->photo.withdrawn == withdrawn)
-            return Error{Failure::refused, withdrawn ? "the photo is withdrawn already" : "the photo is not withdrawn", {}, {}};
+            return Error{Failure::refused,
+                         withdrawn ? say(phrase("store", "the photo is withdrawn already")) : say(phrase("store", "the photo is not withdrawn")),
+                         {},
+                         {}};
         stored->photo.withdrawn = withdrawn;
         ++stored->photo.version;
         store::insert_photo_version(impl_->database(), *stored, impl_->clock->now_ms());

@@ -24,9 +24,9 @@ Result<PvSheet> Logbook::add(PvSheet sheet) {
     if (auto sound = store::check(sheet); !sound) return sound.error();
     return impl_->change([&]() -> Result<PvSheet> {
         std::optional<std::int64_t> unit;
-        if (!find_unit(impl_->database(), sheet, unit)) return impl_->not_found("unit");
+        if (!find_unit(impl_->database(), sheet, unit)) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         if (sheet.uuid.empty()) sheet.uuid = PvSheetId(new_uuid());
-        if (store::pv_sheet_id(impl_->database(), sheet.uuid)) return impl_->known_already("PV sheet");
+        if (store::pv_sheet_id(impl_->database(), sheet.uuid)) return impl_->known_already(phrase("store", "the logbook has this PV sheet already"));
         store::insert_pv_sheet(impl_->database(), sheet, unit, impl_->clock->now_ms());
         return sheet;
     });
@@ -36,9 +36,9 @@ Result<void> Logbook::update(const PvSheet& sheet) {
     if (auto sound = store::check(sheet); !sound) return sound.error();
     return impl_->change([&]() -> Result<void> {
         const auto id = store::pv_sheet_id(impl_->database(), sheet.uuid);
-        if (!id) return impl_->not_found("PV sheet");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such PV sheet"));
         std::optional<std::int64_t> unit;
-        if (!find_unit(impl_->database(), sheet, unit)) return impl_->not_found("unit");
+        if (!find_unit(impl_->database(), sheet, unit)) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         store::update_pv_sheet(impl_->database(), *id, sheet, unit);
         return {};
     });
@@ -51,7 +51,7 @@ Result<std::vector<PvSheet>> Logbook::pv_sheets() const {
 Result<void> Logbook::set_pv_sheet_withdrawn(const PvSheetId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::pv_sheet_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("PV sheet");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such PV sheet"));
         store::withdraw_pv_sheet(impl_->database(), *id, withdrawn);
         return {};
     });

@@ -49,11 +49,12 @@ RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t,
 Result<Run> Logbook::add(Run run) {
     if (auto sound = store::check(run); !sound) return sound.error();
     return impl_->change([&]() -> Result<Run> {
-        const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        const auto owners = owners_of(run, impl_->database(), impl_->not_found(phrase("store", "the logbook has no such unit")),
+                                      impl_->not_found(phrase("store", "the logbook has no such meter")));
         if (!owners) return owners.error();
         if (run.uuid.empty()) run.uuid = RunId(new_uuid());
         if (run.created_ms == 0) run.created_ms = impl_->clock->now_ms();
-        if (store::run_id(impl_->database(), run.uuid)) return impl_->known_already("run");
+        if (store::run_id(impl_->database(), run.uuid)) return impl_->known_already(phrase("store", "the logbook has this run already"));
         store::insert_run(impl_->database(), run, owners.value());
         return run;
     });
@@ -63,8 +64,9 @@ Result<void> Logbook::update(const Run& run) {
     if (auto sound = store::check(run); !sound) return sound.error();
     return impl_->change([&]() -> Result<void> {
         const auto id = store::run_id(impl_->database(), run.uuid);
-        if (!id) return impl_->not_found("run");
-        const auto owners = owners_of(run, impl_->database(), impl_->not_found("unit"), impl_->not_found("meter"));
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such run"));
+        const auto owners = owners_of(run, impl_->database(), impl_->not_found(phrase("store", "the logbook has no such unit")),
+                                      impl_->not_found(phrase("store", "the logbook has no such meter")));
         if (!owners) return owners.error();
         store::update_run(impl_->database(), *id, run, owners.value());
         return {};
@@ -74,7 +76,7 @@ Result<void> Logbook::update(const Run& run) {
 Result<void> Logbook::set_run_withdrawn(const RunId& uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto id = store::run_id(impl_->database(), uuid);
-        if (!id) return impl_->not_found("run");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such run"));
         store::withdraw_run(impl_->database(), *id, withdrawn);
         return {};
     });
@@ -93,10 +95,10 @@ Result<RunRecord> Logbook::run_record(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<RunRecord> {
         SQLite::Database& database = impl_->database();
         const auto unit = store::unit_of_run(database, run_uuid);
-        if (!unit) return impl_->not_found("run");
+        if (!unit) return impl_->not_found(phrase("store", "the logbook has no such run"));
         const auto listed = store::listed_runs(database, unit);
         const auto found = std::find_if(listed.begin(), listed.end(), [&](const auto& each) { return each.run.uuid == run_uuid; });
-        if (found == listed.end()) return impl_->not_found("run");
+        if (found == listed.end()) return impl_->not_found(phrase("store", "the logbook has no such run"));
         RunRecord record = record_of(*found, store::all_units(database), store::all_meters(database), store::run_readings(database, found->id));
         if (!impl_->run_traces.fill(database, found->id, record)) return impl_->damaged_block();
         return record;
@@ -106,7 +108,7 @@ Result<RunRecord> Logbook::run_record(const RunId& run_uuid) const {
 Result<RunRecord> Logbook::with_reading(RunRecord known, const ReadingId& reading_uuid) const {
     return impl_->read([&]() -> Result<RunRecord> {
         auto stored = store::find_reading(impl_->database(), reading_uuid);
-        if (!stored || stored->run_uuid != known.run.uuid) return impl_->not_found("reading");
+        if (!stored || stored->run_uuid != known.run.uuid) return impl_->not_found(phrase("store", "the logbook has no such reading"));
         put_reading(known.readings, std::move(stored->reading));
         const auto run = store::run_id(impl_->database(), known.run.uuid);
         if (!run || !impl_->run_traces.fill(impl_->database(), *run, known)) return impl_->damaged_block();
@@ -120,7 +122,7 @@ Result<std::vector<RunRecord>> Logbook::run_records(const UnitId& unit_uuid) con
         std::optional<std::int64_t> unit;
         if (!unit_uuid.empty()) {
             unit = store::unit_id(database, unit_uuid);
-            if (!unit) return impl_->not_found("unit");
+            if (!unit) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         }
         const auto units = store::all_units(database);
         const auto meters = store::all_meters(database);
@@ -142,7 +144,7 @@ Result<void> Logbook::keep_draft(const RunId& run_uuid, const std::string& draft
     return impl_->change(
         [&]() -> Result<void> {
             const auto id = store::run_id(impl_->database(), run_uuid);
-            if (!id) return impl_->not_found("run");
+            if (!id) return impl_->not_found(phrase("store", "the logbook has no such run"));
             store::write_draft(impl_->database(), *id, draft, impl_->clock->now_ms());
             return {};
         },
@@ -152,7 +154,7 @@ Result<void> Logbook::keep_draft(const RunId& run_uuid, const std::string& draft
 Result<std::string> Logbook::draft(const RunId& run_uuid) const {
     return impl_->read([&]() -> Result<std::string> {
         const auto id = store::run_id(impl_->database(), run_uuid);
-        if (!id) return impl_->not_found("run");
+        if (!id) return impl_->not_found(phrase("store", "the logbook has no such run"));
         return store::read_draft(impl_->database(), *id);
     });
 }

@@ -16,7 +16,7 @@ Result<void> Logbook::set_meter_source(const MeterId& meter_uuid, const std::str
     if (auto sound = store::check_meter_source(source); !sound) return sound;
     return impl_->change([&]() -> Result<void> {
         const auto meter = store::meter_id(impl_->database(), meter_uuid);
-        if (!meter) return impl_->not_found("meter");
+        if (!meter) return impl_->not_found(phrase("store", "the logbook has no such meter"));
         store::write_meter_source(impl_->database(), *meter, source);
         return {};
     });

@@ -12,7 +12,8 @@ Result<void> Logbook::all_or_none(const std::function<Result<void>()>& work) {
         impl_->together = false;
         // A change whose error `work` passed over may be half done.
         if (outcome && impl_->together_failed)
-            return Error{Failure::refused, "one of several changes failed", impl_->path.string(), "none of them was made"};
+            return Error{Failure::refused, say(phrase("store", "one of several changes failed")), impl_->path.string(),
+                         say(phrase("store", "none of them was made"))};
         return outcome;
     });
     impl_->together = false; // also where something was thrown

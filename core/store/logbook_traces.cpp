@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/ids.h"
+#include "model/trace_overlap.h"
 #include "store/inside/block_writer.h"
 #include "store/inside/logbook_impl.h"
 #include "store/inside/value_checks.h"
@@ -16,22 +17,21 @@ namespace ullage {
 
 namespace {
 
-/// Why a trace may not reach from its first to its last sample beside the others that the run has: no meter, and no gauge, is in two places at once.
-/// A trace that names no meter counts as one of the run's.
+/// Why a trace may not reach from its first to its last sample beside the others that the run has.
 std::optional<Error> conflict(SQLite::Database& database, const std::vector<Trace>& present, const Trace& wanted) {
     const std::optional<MeterId> own = store::meter_of_run(database, wanted.run_uuid);
-    const auto meter_of = [&own](const Trace& trace) { return trace.meter_uuid ? trace.meter_uuid : own; };
     for (const Trace& other : present) {
         if (other.withdrawn || other.uuid == wanted.uuid) continue;
-        if (wanted.first_ms > other.last_ms || other.first_ms > wanted.last_ms) continue;
-        if (other.has(holds_meter) && wanted.has(holds_meter) && meter_of(other) == meter_of(wanted))
-            return Error{Failure::refused, "its times overlap those of `" + other.file_name + "`, which the run has already", wanted.file_name,
-                         "withdraw that trace, cut the log, or name the meter if another wrote it"};
-        for (const auto& [what, name] : {std::pair(holds_gauge, "gauge"), std::pair(holds_output, "output power")})
-            if (other.has(what) && wanted.has(what))
-                return Error{Failure::refused,
-                             "it tells the unit's " + std::string(name) + " for times at which `" + other.file_name + "` does so already",
-                             wanted.file_name, "withdraw that trace, or leave that column unused"};
+        const TraceOverlap overlap = trace_overlap(wanted, other, own);
+        if (overlap == TraceOverlap::none) continue;
+        if (overlap == TraceOverlap::meter)
+            return Error{Failure::refused, say(phrase("store", "its times overlap those of `%1`, which the run has already"), other.file_name),
+                         wanted.file_name, say(phrase("store", "withdraw that trace, cut the log, or name the meter if another wrote it"))};
+        const Phrase told_twice = overlap == TraceOverlap::gauge
+                                      ? phrase("store", "it tells the unit's gauge for times at which `%1` does so already")
+                                      : phrase("store", "it tells the unit's output power for times at which `%1` does so already");
+        return Error{Failure::refused, say(told_twice, other.file_name), wanted.file_name,
+                     say(phrase("store", "withdraw that trace, or leave that column unused"))};
     }
     return std::nullopt;
 }
@@ -40,7 +40,8 @@ std::optional<Error> conflict(SQLite::Database& database, const std::vector<Trac
 std::optional<Error> obstacle(SQLite::Database& database, const std::vector<Trace>& present, const Trace& added) {
     for (const Trace& other : present)
         if (!other.withdrawn && other.fingerprint == added.fingerprint && other.size_bytes == added.size_bytes)
-            return Error{Failure::refused, "this log is in the run already (as `" + other.file_name + "`)", added.file_name, "nothing was imported"};
+            return Error{Failure::refused, say(phrase("store", "this log is in the run already (as `%1`)"), other.file_name), added.file_name,
+                         say(phrase("store", "nothing was imported"))};
     return conflict(database, present, added);
 }
 
@@ -57,17 +58,19 @@ Result<Trace> Logbook::add_trace(Trace trace, const TraceSource& source) {
     return impl_->change([&]() -> Result<Trace> {
         SQLite::Database& database = impl_->database();
         const auto run = store::run_id(database, trace.run_uuid);
-        if (!run) return impl_->not_found("run");
-        if (trace.meter_uuid && !store::meter_id(database, *trace.meter_uuid)) return impl_->not_found("meter");
+        if (!run) return impl_->not_found(phrase("store", "the logbook has no such run"));
+        if (trace.meter_uuid && !store::meter_id(database, *trace.meter_uuid))
+            return impl_->not_found(phrase("store", "the logbook has no such meter"));
         if (trace.uuid.empty()) trace.uuid = TraceId(new_uuid());
-        if (store::find_trace(database, trace.uuid)) return impl_->known_already("trace");
+        if (store::find_trace(database, trace.uuid)) return impl_->known_already(phrase("store", "the logbook has this trace already"));
         const std::int64_t id = store::next_trace_id(database);
         store::BlockWriter blocks(database, id);
         if (auto produced = source(trace, [&blocks](std::span<const TraceSample> samples) { return blocks.take(samples); }); !produced)
             return produced.error();
         blocks.finish(trace);
         if (trace.samples == 0)
-            return Error{Failure::bad_input, "no row of the log could be taken", trace.file_name, "see which rows were left out, and why"};
+            return Error{Failure::bad_input, say(phrase("store", "no row of the log could be taken")), trace.file_name,
+                         say(phrase("store", "see which rows were left out, and why"))};
         if (auto refused = obstacle(database, store::listed_traces(database, run), trace)) return *refused;
         trace.added_ms = impl_->clock->now_ms();
         trace.withdrawn = false;
@@ -86,9 +89,13 @@ Result<Trace> Logbook::extend_trace(const Trace& known, const TraceGrowth& growt
         [&]() -> Result<Trace> {
             SQLite::Database& database = impl_->database();
             const auto stored = store::find_trace(database, known.uuid);
-            if (!stored) return impl_->not_found("trace");
-            if (stored->trace.withdrawn) return Error{Failure::refused, "this log was withdrawn from its run", known.file_name, "import it again"};
-            if (stored->trace != known) return Error{Failure::refused, "this log has been added to meanwhile", known.file_name, "follow it again"};
+            if (!stored) return impl_->not_found(phrase("store", "the logbook has no such trace"));
+            if (stored->trace.withdrawn)
+                return Error{Failure::refused, say(phrase("store", "this log was withdrawn from its run")), known.file_name,
+                             say(phrase("store", "import it again"))};
+            if (stored->trace != known)
+                return Error{Failure::refused, say(phrase("store", "this log has been added to meanwhile")), known.file_name,
+                             say(phrase("store", "follow it again"))};
             Trace trace = known;
             store::BlockWriter blocks(database, stored->id);
             if (!blocks.go_on(trace)) return impl_->damaged_block();
@@ -110,7 +117,7 @@ Result<std::vector<Trace>> Logbook::traces(const RunId& run_uuid) const {
         std::optional<std::int64_t> run;
         if (!run_uuid.empty()) {
             run = store::run_id(impl_->database(), run_uuid);
-            if (!run) return impl_->not_found("run");
+            if (!run) return impl_->not_found(phrase("store", "the logbook has no such run"));
         }
         return store::listed_traces(impl_->database(), run);
     });
@@ -119,7 +126,7 @@ Result<std::vector<Trace>> Logbook::traces(const RunId& run_uuid) const {
 Result<void> Logbook::set_trace_withdrawn(const TraceId& trace_uuid, bool withdrawn) {
     return impl_->change([&]() -> Result<void> {
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
-        if (!stored) return impl_->not_found("trace");
+        if (!stored) return impl_->not_found(phrase("store", "the logbook has no such trace"));
         if (!withdrawn) {
             const auto run = store::run_id(impl_->database(), stored->trace.run_uuid);
             if (auto refused = obstacle(impl_->database(), store::listed_traces(impl_->database(), run), stored->trace);
@@ -134,7 +141,7 @@ Result<void> Logbook::set_trace_withdrawn(const TraceId& trace_uuid, bool withdr
 Result<void> Logbook::read_samples(const TraceId& trace_uuid, UtcMs from_ms, UtcMs to_ms, const SampleVisitor& visit) const {
     return impl_->read([&]() -> Result<void> {
         const auto stored = store::find_trace(impl_->database(), trace_uuid);
-        if (!stored) return impl_->not_found("trace");
+        if (!stored) return impl_->not_found(phrase("store", "the logbook has no such trace"));
         if (!store::visit_samples(impl_->database(), stored->id, from_ms, to_ms, visit)) return impl_->damaged_block();
         return {};
     });

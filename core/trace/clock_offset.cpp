@@ -118,13 +118,14 @@ public:
         if (gauge) return *gauge;
         if (const auto found = by_steps()) return *found;
         if (const auto found = by_cut_off()) return *found;
-        return Error{Failure::refused,
-                     registers_.empty() && marks_.empty() && gauges_.empty()
-                         ? "the offset of the log's clock cannot be estimated: no register, gauge or mark was noted by hand"
-                         : "the offset of the log's clock cannot be estimated: neither its register or gauge nor steps of its power fit "
-                           "the hand readings at one offset",
-                     {},
-                     "give the offset, or note register readings or load changes by hand"};
+        return Error{
+            Failure::refused,
+            registers_.empty() && marks_.empty() && gauges_.empty()
+                ? say(phrase("trace", "the offset of the log's clock cannot be estimated: no register, gauge or mark was noted by hand"))
+                : say(phrase("trace", "the offset of the log's clock cannot be estimated: neither its register or gauge nor steps of its power fit "
+                                      "the hand readings at one offset")),
+            {},
+            say(phrase("trace", "give the offset, or note register readings or load changes by hand"))};
     }
 
 private:
@@ -248,21 +249,25 @@ private:
         offset.matched = election.agreeing;
         offset.tried = tried;
         const double seconds = static_cast<double>(offset.offset_ms) / 1000;
-        offset.sentence = fmt::format("The log's clock is {} {} {}, ±{}: {}", span_text(seconds), seconds < 0 ? "ahead of" : "behind",
-                                      basis == OffsetBasis::log_steps ? "that of the meter's log" : "the hand readings", span_text(2 * offset.u_s),
-                                      basis_text(offset));
+        const bool ahead = seconds < 0;
+        const Phrase by_log = ahead ? phrase("trace", "The log's clock is %1 ahead of that of the meter's log, ±%2: %3")
+                                    : phrase("trace", "The log's clock is %1 behind that of the meter's log, ±%2: %3");
+        const Phrase by_hand = ahead ? phrase("trace", "The log's clock is %1 ahead of the hand readings, ±%2: %3")
+                                     : phrase("trace", "The log's clock is %1 behind the hand readings, ±%2: %3");
+        offset.sentence = say(basis == OffsetBasis::log_steps ? by_log : by_hand, span_text(seconds), span_text(2 * offset.u_s), say_basis(offset));
         return offset;
     }
 
-    static std::string basis_text(const ClockOffset& offset) {
+    static Message say_basis(const ClockOffset& offset) {
+        const Message matched = say_number(offset.matched), tried = say_number(offset.tried);
         switch (offset.basis) {
         case OffsetBasis::register_crossings:
-            return fmt::format("its register passed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
-        case OffsetBasis::log_steps: return fmt::format("its power changed at {} of {} steps of the power in that log", offset.matched, offset.tried);
+            return say(phrase("trace", "its register passed %1 of the %2 values noted by hand at the noted moments"), matched, tried);
+        case OffsetBasis::log_steps: return say(phrase("trace", "its power changed at %1 of %2 steps of the power in that log"), matched, tried);
         case OffsetBasis::gauge_values:
-            return fmt::format("its gauge showed {} of the {} values noted by hand at the noted moments", offset.matched, offset.tried);
-        case OffsetBasis::load_steps: return fmt::format("its power changed at {} of {} marks", offset.matched, offset.tried);
-        case OffsetBasis::cut_off: return "its power fell for the last time at the cut-off";
+            return say(phrase("trace", "its gauge showed %1 of the %2 values noted by hand at the noted moments"), matched, tried);
+        case OffsetBasis::load_steps: return say(phrase("trace", "its power changed at %1 of %2 marks"), matched, tried);
+        case OffsetBasis::cut_off: return say(phrase("trace", "its power fell for the last time at the cut-off"));
         }
         return {};
     }

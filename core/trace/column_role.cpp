@@ -34,6 +34,21 @@ std::span<const RoleEntry> column_roles() { return role_entries; }
 
 std::string_view role_text(ColumnRole role) { return entry_of(role).word; }
 
+Message say_role(ColumnRole role) {
+    switch (role) {
+    case ColumnRole::unused: return say(phrase("trace", "unused"));
+    case ColumnRole::time: return say(phrase("trace", "time"));
+    case ColumnRole::date: return say(phrase("trace", "date"));
+    case ColumnRole::energy: return say(phrase("trace", "register"));
+    case ColumnRole::power: return say(phrase("trace", "power"));
+    case ColumnRole::voltage: return say(phrase("trace", "voltage"));
+    case ColumnRole::current: return say(phrase("trace", "current"));
+    case ColumnRole::gauge: return say(phrase("trace", "gauge"));
+    case ColumnRole::output: return say(phrase("trace", "output"));
+    }
+    return {};
+}
+
 std::optional<ColumnRole> role_from(std::string_view text) {
     const auto* const found = std::ranges::find(role_entries, text, &RoleEntry::word);
     return found == std::end(role_entries) ? std::nullopt : std::optional(found->role);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
 #include "model/trace.h"
 #include "trace/log_number.h"
 
@@ -17,7 +18,7 @@ enum class ColumnRole { unused, time, date, energy, power, voltage, current, gau
 /// All that is particular to a role; what else asks for roles goes through these.
 struct RoleEntry {
     ColumnRole role;
-    std::string_view word;                               ///< for people, `--map` and remembered answers: "register"
+    std::string_view word;                               ///< for `--map` and remembered answers: "register"
     LogQuantity quantity = LogQuantity::unknown;         ///< of its units; unknown for a role that holds no value
     std::string_view basic_unit = {};                    ///< of a value without unit
     std::optional<double> TraceSample::*place = nullptr; ///< where its values go; null for a role that holds none
@@ -29,6 +30,8 @@ struct RoleEntry {
 
 /// "unused", "time", "date", "register", "power", "voltage", "current", "gauge", "output".
 [[nodiscard]] std::string_view role_text(ColumnRole role);
+/// The same for people.
+[[nodiscard]] Message say_role(ColumnRole role);
 [[nodiscard]] std::optional<ColumnRole> role_from(std::string_view text);
 /// The role whose values are of this quantity; unused where there is none.
 [[nodiscard]] ColumnRole role_of(LogQuantity quantity);

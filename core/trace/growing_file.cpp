@@ -41,7 +41,9 @@ void GrowingFile::close() {
     descriptor_ = -1;
 }
 
-Error GrowingFile::unreadable() const { return {Failure::io, "the log cannot be read", path_, "check its permissions and the medium"}; }
+Error GrowingFile::unreadable() const {
+    return {Failure::io, say(phrase("trace", "the log cannot be read")), path_, say(phrase("trace", "check its permissions and the medium"))};
+}
 
 /// False where there is no such file.
 Result<bool> GrowingFile::open() {
@@ -51,7 +53,7 @@ Result<bool> GrowingFile::open() {
     struct stat about {};
     if (::fstat(descriptor_, &about) == 0 && S_ISREG(about.st_mode)) return true;
     close();
-    return Error{Failure::refused, "this is no regular file", path_, "name a log file"};
+    return Error{Failure::refused, say(phrase("trace", "this is no regular file")), path_, say(phrase("trace", "name a log file"))};
 }
 
 Result<std::string> GrowingFile::read(std::int64_t at, std::size_t count) const {
@@ -153,7 +155,8 @@ Result<GrowingFile::Piece> GrowingFile::next(std::size_t limit_bytes) {
         const std::size_t end = end_of_lines(bytes.value(), encoding_);
         piece.more = bytes.value().size() == limit_bytes;
         if (end == 0 && piece.more)
-            return Error{Failure::bad_input, "a line is longer than " + std::to_string(limit_bytes) + " bytes", path_, "choose a log of lines"};
+            return Error{Failure::bad_input, say(phrase("trace", "a line is longer than %1 bytes"), say_number(limit_bytes)), path_,
+                         say(phrase("trace", "choose a log of lines"))};
         if (end > 0 || piece.change == LogChange::started_anew) {
             if (piece.change == LogChange::none) piece.change = LogChange::grown;
             const std::int64_t before = std::exchange(taken_bytes_, taken_bytes_ + static_cast<std::int64_t>(end));

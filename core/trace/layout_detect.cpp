@@ -49,7 +49,7 @@ Result<TraceDetection> detect_layout(std::string_view beginning, const LayoutAns
         if (!answers.date_order) answers.date_order = kept.date_order;
         if (!answers.time_form) answers.time_form = kept.time_form;
         if (!answers.decimal) answers.decimal = kept.decimal;
-        detection.notes.push_back("read as the last log with this header");
+        detection.notes.push_back(say(phrase("trace", "read as the last log with this header")));
     }
     settle_numbers(rows, answers, detection);
     const std::vector<ColumnContent> contents = contents_of(rows, layout);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/inside/layout_columns.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
@@ -56,9 +54,10 @@ void settle_numbers(const LayoutRows& rows, const LayoutAnswers& answers, TraceD
         return;
     }
     layout.decimal = ','; // for the time being, so that the columns can be told
-    detection.questions.push_back({OpenQuestion::decimal_sign,
-                                   fmt::format("`{}` can be read in two ways: the comma is the decimal sign, or it parts the thousands", example),
-                                   {"comma", "point"}});
+    detection.questions.push_back(
+        {OpenQuestion::decimal_sign,
+         say(phrase("trace", "`%1` can be read in two ways: the comma is the decimal sign, or it parts the thousands"), example),
+         {"comma", "point"}});
 }
 
 std::vector<ColumnContent> contents_of(const LayoutRows& rows, const TraceLayout& layout) {

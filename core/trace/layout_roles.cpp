@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/inside/layout_columns.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -66,8 +64,8 @@ ColumnRole role_of(const HeaderWords& header, const std::optional<LogUnit>& unit
     return ColumnRole::unused;
 }
 
-std::string column_name(const TraceLayout& layout, std::size_t c) {
-    return layout.columns[c].title.empty() ? fmt::format("column {}", c + 1) : fmt::format("`{}`", layout.columns[c].title);
+Message column_name(const TraceLayout& layout, std::size_t c) {
+    return layout.columns[c].title.empty() ? say(phrase("trace", "column %1"), say_number(c + 1)) : Message("`" + layout.columns[c].title + "`");
 }
 
 bool told_unused(const LayoutAnswers& answers, std::size_t c) {
@@ -81,9 +79,10 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
     for (const LayoutAnswers::Column& named : answers.columns) {
         if (named.index >= layout.columns.size())
             return Error{Failure::bad_input,
-                         fmt::format("there is no column {} for the {}", named.index + 1, role_text(named.role)),
+                         say(phrase("trace", "there is no column %1 for the %2"), say_number(named.index + 1), say_role(named.role)),
                          {},
-                         fmt::format("the log has {} columns; they count from 1", layout.columns.size())};
+                         say_count(layout.columns.size(),
+                                   phrases("trace", "the log has %n columns; they count from 1", "the log has %n column; they count from 1"))};
         LogColumn& column = layout.columns[named.index];
         column.role = named.role;
         if (named.role == ColumnRole::unused) continue;
@@ -95,9 +94,9 @@ Result<void> take_named(const LayoutAnswers& answers, TraceLayout& layout) {
                                                                                                     : fits_role(*unit, named.role));
         if (!fits)
             return Error{Failure::bad_input,
-                         fmt::format("`{}` is no unit of {}", named.unit, role_text(named.role)),
+                         say(phrase("trace", "`%1` is no unit of %2"), named.unit, say_role(named.role)),
                          {},
-                         "use W, kW, Wh, kWh, J, V, mV, A, mA or %, and s, ms, min or h for times"};
+                         say(phrase("trace", "use W, kW, Wh, kWh, J, V, mV, A, mA or %, and s, ms, min or h for times"))};
         column.unit = *unit;
     }
     return {};
@@ -121,15 +120,15 @@ void part_unit_from_meter(const LayoutAnswers& answers, const std::vector<Column
         const bool told = std::ranges::any_of(answers.columns, [role](const LayoutAnswers::Column& column) { return column.role == role; });
         if (told) continue;
         if (role == ColumnRole::voltage || role == ColumnRole::current) {
-            detection.notes.push_back(fmt::format("{} stands beside the gauge: taken for the unit's own, not used", column_name(layout, c)));
+            detection.notes.push_back(say(phrase("trace", "%1 stands beside the gauge: taken for the unit's own, not used"), column_name(layout, c)));
         } else {
             std::vector<std::string> choices = {std::string(role_text(role))};
             if (role == ColumnRole::power) choices.emplace_back(role_text(ColumnRole::output));
             choices.emplace_back(role_text(ColumnRole::unused));
             detection.questions.push_back(
                 {OpenQuestion::whose_values,
-                 fmt::format("{} stands beside the gauge in {}: did a meter measure it, or does the unit say so of itself? Name column {}",
-                             column_name(layout, c), column_name(layout, *gauge), c + 1),
+                 say(phrase("trace", "%1 stands beside the gauge in %2: did a meter measure it, or does the unit say so of itself? Name column %3"),
+                     column_name(layout, c), column_name(layout, *gauge), say_number(c + 1)),
                  std::move(choices)});
         }
         role = ColumnRole::unused;
@@ -152,7 +151,7 @@ bool may_be_shares_of_one(const LayoutRows& rows, const TraceLayout& layout, std
 void ask_energy_unit(const LayoutRows& rows, std::size_t c, TraceDetection& detection) {
     detection.questions.push_back(
         {OpenQuestion::energy_unit,
-         fmt::format("the register in {} has no unit (it begins with `{}`)", column_name(detection.layout, c), rows.data.front()[c]),
+         say(phrase("trace", "the register in %1 has no unit (it begins with `%2`)"), column_name(detection.layout, c), rows.data.front()[c]),
          {"Wh", "kWh"}});
 }
 
@@ -181,20 +180,21 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
         LogColumn& column = layout.columns[c];
         if (column.role != ColumnRole::unused || told_unused(answers, c)) continue;
         if (units[c] && units[c]->quantity == LogQuantity::charge)
-            detection.notes.push_back(column_name(layout, c) + " counts charge (Ah), which is no energy: not used");
+            detection.notes.push_back(say(phrase("trace", "%1 counts charge (Ah), which is no energy: not used"), column_name(layout, c)));
         const ColumnRole role = by_header[c];
         if (role == ColumnRole::unused || told(role) || !contents[c].mostly(contents[c].numbers)) continue;
         if (const auto first = layout.column_of(role)) {
-            detection.notes.push_back(fmt::format("{} and {} may both be the {}: the first is taken", column_name(layout, *first),
-                                                  column_name(layout, c), role_text(role)));
+            detection.notes.push_back(say(phrase("trace", "%1 and %2 may both be the %3: the first is taken"), column_name(layout, *first),
+                                          column_name(layout, c), say_role(role)));
             continue;
         }
         column.role = role;
         if (role == ColumnRole::gauge)
-            detection.notes.push_back(column_name(layout, c) + " names a share of the battery: taken for the unit's gauge");
+            detection.notes.push_back(say(phrase("trace", "%1 names a share of the battery: taken for the unit's gauge"), column_name(layout, c)));
         if (role == ColumnRole::output)
-            detection.notes.push_back(column_name(layout, c) +
-                                      " stands beside the gauge: taken for what the unit says of its output, not for a meter's");
+            detection.notes.push_back(
+                say(phrase("trace", "%1 stands beside the gauge: taken for what the unit says of its output, not for a meter's"),
+                    column_name(layout, c)));
     }
     for (std::size_t c = 0; c < layout.columns.size(); ++c) {
         LogColumn& column = layout.columns[c];
@@ -206,13 +206,14 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
         if (given && fits_role(*given, column.role)) column.unit = *given;
         else if (column.role == ColumnRole::energy) ask_energy_unit(rows, c, detection);
         else if (column.role == ColumnRole::gauge && may_be_shares_of_one(rows, layout, c))
-            detection.questions.push_back({OpenQuestion::gauge_unit,
-                                           fmt::format("the gauge in {} has no unit (it begins with `{}`): name it with gauge={}:% or gauge={}:share",
-                                                       column_name(layout, c), rows.data.front()[c], c + 1, c + 1),
-                                           {"%", "share"}});
+            detection.questions.push_back(
+                {OpenQuestion::gauge_unit,
+                 say(phrase("trace", "the gauge in %1 has no unit (it begins with `%2`): name it with gauge=%3:% or gauge=%3:share"),
+                     column_name(layout, c), rows.data.front()[c], say_number(c + 1)),
+                 {"%", "share"}});
         else {
             column.unit = basic_unit(column.role);
-            detection.notes.push_back(fmt::format("{} has no unit: read as {}", column_name(layout, c), column.unit.name));
+            detection.notes.push_back(say(phrase("trace", "%1 has no unit: read as %2"), column_name(layout, c), column.unit.name));
         }
     }
     const bool of_unit = layout.column_of(ColumnRole::gauge) || layout.column_of(ColumnRole::output);
@@ -220,8 +221,9 @@ Result<void> settle_columns(const LayoutRows& rows, const std::vector<ColumnCont
         std::ranges::any_of(detection.questions, [](const LayoutQuestion& question) { return question.about == OpenQuestion::whose_values; });
     const bool current_and_voltage = layout.column_of(ColumnRole::current) && layout.column_of(ColumnRole::voltage);
     if (!layout.column_of(ColumnRole::energy) && !layout.column_of(ColumnRole::power) && !current_and_voltage && !of_unit && !asked)
-        detection.questions.push_back(
-            {OpenQuestion::no_values, "no column of register, power (or voltage and current) or gauge is recognised: name it", {}});
+        detection.questions.push_back({OpenQuestion::no_values,
+                                       say(phrase("trace", "no column of register, power (or voltage and current) or gauge is recognised: name it")),
+                                       {}});
     return {};
 }
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "trace/inside/layout_columns.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cctype>
 
@@ -35,7 +33,7 @@ public:
         std::optional<std::size_t> time = layout_.column_of(ColumnRole::time);
         if (!time) time = find();
         if (!time) {
-            detection_.questions.push_back({OpenQuestion::no_time, "no column of time is recognised: name it", {}});
+            detection_.questions.push_back({OpenQuestion::no_time, say(phrase("trace", "no column of time is recognised: name it")), {}});
             return;
         }
         layout_.columns[*time].role = ColumnRole::time;
@@ -43,7 +41,7 @@ public:
         else form_of(*time);
         if (layout_.time_form == TimeForm::date_and_clock && !layout_.column_of(ColumnRole::date)) {
             if (const auto date = column_with(&ColumnContent::dates)) layout_.columns[*date].role = ColumnRole::date;
-            else detection_.questions.push_back({OpenQuestion::no_time, "no column of dates is recognised: name it", {}});
+            else detection_.questions.push_back({OpenQuestion::no_time, say(phrase("trace", "no column of dates is recognised: name it")), {}});
         }
         const bool civil = layout_.time_form == TimeForm::date_time || layout_.time_form == TimeForm::date_and_clock;
         detection_.local_times = (civil || layout_.time_form == TimeForm::clock) && !contents_[*time].with_offset;
@@ -88,9 +86,10 @@ private:
             bool beyond_a_day = false;
             for (const auto& row : rows_.data) beyond_a_day = beyond_a_day || (read_clock(row[c], false, clock) && clock.ms >= 86'400'000);
             if (beyond_a_day) return;
-            detection_.questions.push_back({OpenQuestion::clock_meaning,
-                                            fmt::format("the times begin with `{}`: times of day, or counted from the start of the log", first),
-                                            {"clock", "elapsed"}});
+            detection_.questions.push_back(
+                {OpenQuestion::clock_meaning,
+                 say(phrase("trace", "the times begin with `%1`: times of day, or counted from the start of the log"), first),
+                 {"clock", "elapsed"}});
         } else if (content.first >= 9e11 && content.first < 5e12) {
             layout_.time_form = TimeForm::epoch_ms;
         } else if (content.first >= 9e8 && content.first < 5e9) {
@@ -99,7 +98,7 @@ private:
             layout_.time_form = TimeForm::elapsed;
             if (layout_.columns[c].unit.quantity != LogQuantity::time && !content.suffix) {
                 layout_.columns[c].unit = *unit_named("s");
-                detection_.notes.push_back("the elapsed time has no unit: read as seconds");
+                detection_.notes.push_back(say(phrase("trace", "the elapsed time has no unit: read as seconds")));
             }
         }
     }
@@ -130,7 +129,8 @@ private:
         offer(DateOrder::day_first, "day-first");
         offer(DateOrder::month_first, "month-first");
         if (date.digits[0] == 2 && date.digits[2] == 2) offer(DateOrder::year_first, "year-first");
-        detection_.questions.push_back({OpenQuestion::date_order, fmt::format("`{}` can be read with the day or the month first", example), choices});
+        detection_.questions.push_back(
+            {OpenQuestion::date_order, say(phrase("trace", "`%1` can be read with the day or the month first"), example), choices});
     }
 
     const LayoutRows& rows_;

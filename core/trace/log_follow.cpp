@@ -15,7 +15,9 @@ constexpr std::int64_t most_beginning = std::int64_t{1} << 18;
 
 Result<std::ifstream> opened_log(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
-    if (!file) return Error{Failure::not_found, "the log cannot be opened", path, "check its name and its permissions"};
+    if (!file)
+        return Error{Failure::not_found, say(phrase("trace", "the log cannot be opened")), path,
+                     say(phrase("trace", "check its name and its permissions"))};
     return file;
 }
 
@@ -38,7 +40,8 @@ Result<bool> begins_alike(std::ifstream& file, const Trace& trace, const std::fu
     Fingerprint fingerprint;
     const auto whole = each_piece(file, trace.size_bytes, [&](const std::string& piece, std::int64_t at) -> Result<void> {
         fingerprint.add(piece);
-        if (progress && !progress(at)) return Error{Failure::refused, "cancelled", {}, "nothing was changed"};
+        if (progress && !progress(at))
+            return Error{Failure::refused, say(phrase("trace", "cancelled")), {}, say(phrase("trace", "nothing was changed"))};
         return {};
     });
     if (!whole) return whole.error();
@@ -92,8 +95,8 @@ Result<LogFollow> LogFollow::begin(const Logbook& logbook, const Trace& trace, c
         return follow;
     }
     if (!maybe_anew)
-        return Error{Failure::refused, "this file does not begin as `" + trace.file_name + "` did when it was read", path,
-                     "choose the file that the meter goes on writing, or import this one"};
+        return Error{Failure::refused, say(phrase("trace", "this file does not begin as `%1` did when it was read"), trace.file_name), path,
+                     say(phrase("trace", "choose the file that the meter goes on writing, or import this one"))};
     if (auto possible = follow.expect_anew(); !possible) return possible.error();
     follow.file_ = std::make_unique<GrowingFile>(path, follow.answers_.encoding.value_or(LogEncoding::plain));
     return follow;
@@ -123,11 +126,12 @@ Result<void> LogFollow::read_what_is_known(std::ifstream& file, const Logbook& l
     if (!read) return read.error();
     const auto left_bytes = static_cast<std::int64_t>(left.size());
     if (left_bytes == trace_.size_bytes)
-        return Error{Failure::refused, "the lines of this log end with CR alone", path_, "it can be imported when it is whole, but not followed"};
+        return Error{Failure::refused, say(phrase("trace", "the lines of this log end with CR alone")), path_,
+                     say(phrase("trace", "it can be imported when it is whole, but not followed"))};
     const TraceTally& tally = feed_->tally();
     if (tally.last_ms > trace_.last_ms || (tally.last_ms < trace_.last_ms && left.empty() && trace_.started_anew == 0))
-        return Error{Failure::refused, "the times of `" + trace_.file_name + "` read otherwise now than when it was imported", path_,
-                     "withdraw the log from the run and import it again"};
+        return Error{Failure::refused, say(phrase("trace", "the times of `%1` read otherwise now than when it was imported"), trace_.file_name),
+                     path_, say(phrase("trace", "withdraw the log from the run and import it again"))};
     left_out_before_ = tally.left_out();
     fresh_->wanted = true;
     if (!left.empty()) cut_off_ = last_sample(logbook, trace_);
@@ -138,7 +142,8 @@ Result<void> LogFollow::read_what_is_known(std::ifstream& file, const Logbook& l
 /// From now on the file is one that was begun anew.
 Result<void> LogFollow::expect_anew() {
     if (answers_.time_form && needs_start(*answers_.time_form))
-        return Error{Failure::refused, "the log was begun anew, and its times do not say on which day", path_, "import the new log with its start"};
+        return Error{Failure::refused, say(phrase("trace", "the log was begun anew, and its times do not say on which day")), path_,
+                     say(phrase("trace", "import the new log with its start"))};
     feed_.reset();
     beginning_.clear();
     cut_off_.reset();
@@ -149,7 +154,8 @@ Result<void> LogFollow::expect_anew() {
 
 /// Finds out how a new beginning is read; false while it holds no row yet.
 Result<bool> LogFollow::settle_beginning() {
-    const Error other_columns{Failure::refused, "the log was begun anew with other columns", path_, "import the new log"};
+    const Error other_columns{Failure::refused, say(phrase("trace", "the log was begun anew with other columns")), path_,
+                              say(phrase("trace", "import the new log"))};
     const Result<TraceDetection> found = detect_layout(beginning_, answers_);
     const bool alike = found && found.value().questions.empty() && (trace_.signature.empty() || found.value().signature == trace_.signature);
     if (!alike) {
@@ -177,8 +183,8 @@ Result<void> LogFollow::take(std::string&& lines) {
     std::vector<TraceSample>& samples = fresh_->samples;
     for (const TraceSample& sample : samples)
         if (cut_off_ && sample.time_ms == cut_off_->time_ms && sample != *cut_off_)
-            return Error{Failure::refused, "the last row of `" + trace_.file_name + "` was cut off when it was imported", path_,
-                         "withdraw the log from the run and import it again"};
+            return Error{Failure::refused, say(phrase("trace", "the last row of `%1` was cut off when it was imported"), trace_.file_name), path_,
+                         say(phrase("trace", "withdraw the log from the run and import it again"))};
     cut_off_.reset();
     std::erase_if(samples, [this](const TraceSample& sample) { return sample.time_ms <= trace_.last_ms; });
     unsaved_ = true;

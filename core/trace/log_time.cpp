@@ -49,17 +49,17 @@ int take_month(std::string_view& text) {
 
 } // namespace
 
-std::string_view time_form_text(TimeForm form) {
+Message say_time_form(TimeForm form) {
     switch (form) {
-    case TimeForm::date_time: return "date and time";
-    case TimeForm::date_and_clock: return "date and clock";
-    case TimeForm::clock: return "clock";
-    case TimeForm::epoch_s: return "epoch s";
-    case TimeForm::epoch_ms: return "epoch ms";
-    case TimeForm::elapsed: return "elapsed";
-    case TimeForm::elapsed_clock: return "elapsed h:m:s";
+    case TimeForm::date_time: return say(phrase("trace", "date and time"));
+    case TimeForm::date_and_clock: return say(phrase("trace", "date and clock"));
+    case TimeForm::clock: return say(phrase("trace", "clock"));
+    case TimeForm::epoch_s: return say(phrase("trace", "epoch s"));
+    case TimeForm::epoch_ms: return say(phrase("trace", "epoch ms"));
+    case TimeForm::elapsed: return say(phrase("trace", "elapsed"));
+    case TimeForm::elapsed_clock: return say(phrase("trace", "elapsed h:m:s"));
     }
-    return "";
+    return {};
 }
 
 bool needs_start(TimeForm form) { return form == TimeForm::clock || form == TimeForm::elapsed || form == TimeForm::elapsed_clock; }

@@ -25,7 +25,7 @@ enum class TimeForm {
 };
 
 /// "date and time", "date and clock", "clock", "epoch s", "epoch ms", "elapsed", "elapsed h:m:s".
-[[nodiscard]] std::string_view time_form_text(TimeForm form);
+[[nodiscard]] Message say_time_form(TimeForm form);
 
 /// True where the times say nothing without the moment at which the log was started.
 [[nodiscard]] bool needs_start(TimeForm form);

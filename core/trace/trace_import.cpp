@@ -4,8 +4,6 @@
 #include "trace/growing_file.h"
 #include "trace/inside/file_beginning.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -23,10 +21,12 @@ constexpr std::size_t preview_rows = 20, preview_samples = 200;
 Result<std::ifstream> opened(const std::string& path) {
     std::error_code code;
     const fs::file_status status = fs::status(path, code);
-    if (status.type() == fs::file_type::not_found) return Error{Failure::not_found, "there is no such file", path, "check the name"};
-    if (status.type() != fs::file_type::regular) return Error{Failure::refused, "this is no regular file", path, "name a log file"};
+    if (status.type() == fs::file_type::not_found)
+        return Error{Failure::not_found, say(phrase("trace", "there is no such file")), path, say(phrase("trace", "check the name"))};
+    if (status.type() != fs::file_type::regular)
+        return Error{Failure::refused, say(phrase("trace", "this is no regular file")), path, say(phrase("trace", "name a log file"))};
     std::ifstream file(path, std::ios::binary);
-    if (!file) return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
+    if (!file) return Error{Failure::io, say(phrase("trace", "the file cannot be read")), path, say(phrase("trace", "check its permissions"))};
     return file;
 }
 
@@ -53,24 +53,33 @@ Error at_file(Error error, const std::string& path) {
     return error;
 }
 
-std::string_view delimiter_text(char delimiter) {
+Message say_delimiter(char delimiter) {
     switch (delimiter) {
-    case '\t': return "tab";
-    case ';': return "semicolon";
-    case '|': return "bar";
-    case ',': return "comma";
-    default: return "blanks";
+    case '\t': return say(phrase("trace", "tab"));
+    case ';': return say(phrase("trace", "semicolon"));
+    case '|': return say(phrase("trace", "bar"));
+    case ',': return say(phrase("trace", "comma"));
+    default: return say(phrase("trace", "blanks"));
     }
 }
 
-std::string_view order_text(DateOrder order) {
+Message say_times(TimeForm form, DateOrder order) {
     switch (order) {
-    case DateOrder::day_first: return ", day first";
-    case DateOrder::month_first: return ", month first";
-    case DateOrder::year_first: return ", year first";
-    case DateOrder::unknown: return "";
+    case DateOrder::day_first: return say(phrase("trace", "times as %1, day first"), say_time_form(form));
+    case DateOrder::month_first: return say(phrase("trace", "times as %1, month first"), say_time_form(form));
+    case DateOrder::year_first: return say(phrase("trace", "times as %1, year first"), say_time_form(form));
+    case DateOrder::unknown: break;
     }
-    return "";
+    return say(phrase("trace", "times as %1"), say_time_form(form));
+}
+
+Message say_column(const LogColumn& column, std::size_t number, bool with_unit) {
+    const Message role = say_role(column.role), place = say_number(number);
+    if (column.title.empty())
+        return with_unit ? say(phrase("trace", "%1 = column %2 in %3"), role, place, column.unit.name)
+                         : say(phrase("trace", "%1 = column %2"), role, place);
+    return with_unit ? say(phrase("trace", "%1 = column %2 `%3` in %4"), role, place, column.title, column.unit.name)
+                     : say(phrase("trace", "%1 = column %2 `%3`"), role, place, column.title);
 }
 
 } // namespace
@@ -81,7 +90,7 @@ Result<TracePreview> preview_trace(const std::string& path, const LayoutAnswers&
     if (!file) return file.error();
     std::string beginning(beginning_bytes, '\0');
     file.value().read(beginning.data(), static_cast<std::streamsize>(beginning.size()));
-    if (file.value().bad()) return Error{Failure::io, "the file cannot be read", path, "check the disk"};
+    if (file.value().bad()) return Error{Failure::io, say(phrase("trace", "the file cannot be read")), path, say(phrase("trace", "check the disk"))};
     const auto count = static_cast<std::size_t>(std::max<std::streamsize>(file.value().gcount(), 0));
     const bool whole = count < beginning.size();
     beginning.resize(count);
@@ -126,7 +135,8 @@ Result<TraceTally> stream_trace(const std::string& path, const TraceLayout& layo
     std::istream in(&beginning);
     Result<TraceTally> tally = read_trace(in, layout, options, sink);
     if (!tally) return at_file(tally.error(), path);
-    if (file.value().bad()) return Error{Failure::io, "the file cannot be read to its end", path, "check the disk"};
+    if (file.value().bad())
+        return Error{Failure::io, say(phrase("trace", "the file cannot be read to its end")), path, say(phrase("trace", "check the disk"))};
     return tally;
 }
 
@@ -173,32 +183,32 @@ int held_by(const TraceLayout& layout) {
     return holds;
 }
 
-std::string layout_sentence(const TraceDetection& detection) {
+Message say_layout(const TraceDetection& detection) {
     const TraceLayout& layout = detection.layout;
-    std::string columns;
+    std::vector<Message> columns;
     for (std::size_t c = 0; c < layout.columns.size(); ++c) {
         const LogColumn& column = layout.columns[c];
         if (column.role == ColumnRole::unused) continue;
-        columns += fmt::format("{}{} = column {}", columns.empty() ? "" : ", ", role_text(column.role), c + 1);
-        if (!column.title.empty()) columns += fmt::format(" `{}`", column.title);
         const bool counted = column.role != ColumnRole::time || layout.time_form == TimeForm::elapsed;
-        if (counted && !column.unit.name.empty()) columns += fmt::format(" in {}", column.unit.name);
+        columns.push_back(say_column(column, c + 1, counted && !column.unit.name.empty()));
     }
-    return fmt::format("{}; times as {}{}; delimiter {}, decimal {}, {}, data from line {}", columns.empty() ? "no column recognised" : columns,
-                       time_form_text(layout.time_form), order_text(layout.date_order), delimiter_text(layout.delimiter),
-                       layout.decimal == ',' ? "comma" : "point", encoding_text(layout.encoding), layout.first_data_line);
+    return say_joined({columns.empty() ? say(phrase("trace", "no column recognised")) : say_joined(columns, ", "),
+                       say_times(layout.time_form, layout.date_order),
+                       say(layout.decimal == ',' ? phrase("trace", "delimiter %1, decimal comma, %2, data from line %3")
+                                                 : phrase("trace", "delimiter %1, decimal point, %2, data from line %3"),
+                           say_delimiter(layout.delimiter), encoding_text(layout.encoding), say_number(layout.first_data_line))},
+                      "; ");
 }
 
 std::optional<Error> open_questions(const TraceDetection& detection) {
     if (detection.questions.empty()) return std::nullopt;
-    std::string words;
+    std::vector<Message> open;
     for (const LayoutQuestion& question : detection.questions) {
-        words += (words.empty() ? "" : "; ") + question.words;
-        std::string choices;
-        for (const std::string& choice : question.choices) choices += (choices.empty() ? "" : " or ") + choice;
-        if (!choices.empty()) words += " (" + choices + "?)";
+        open.push_back(question.choices.empty()
+                           ? Message(question.words)
+                           : say(phrase("trace", "%1 (%2?)"), question.words, say_choice({question.choices.begin(), question.choices.end()})));
     }
-    return Error{Failure::bad_input, words, {}, "answer it; nothing was imported"};
+    return Error{Failure::bad_input, say_joined(open, "; "), {}, say(phrase("trace", "answer it; nothing was imported"))};
 }
 
 } // namespace ullage

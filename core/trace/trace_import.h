@@ -46,7 +46,7 @@ struct ImportedTrace {
 [[nodiscard]] int held_by(const TraceLayout& layout);
 
 /// "columns: `Power` as power in W, …; date and time; delimiter comma; …": a layout in words.
-[[nodiscard]] std::string layout_sentence(const TraceDetection& detection);
+[[nodiscard]] Message say_layout(const TraceDetection& detection);
 
 /// The open questions as one error; absent when there is none.
 [[nodiscard]] std::optional<Error> open_questions(const TraceDetection& detection);

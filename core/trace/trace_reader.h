@@ -34,7 +34,8 @@ enum class RowTrouble {
 };
 inline constexpr std::size_t row_troubles = 14;
 
-[[nodiscard]] std::string_view trouble_text(RowTrouble trouble);
+/// "too few fields", "the header again", …
+[[nodiscard]] Message say_trouble(RowTrouble trouble);
 /// True for a trouble that leaves the row out.
 [[nodiscard]] bool leaves_out(RowTrouble trouble);
 

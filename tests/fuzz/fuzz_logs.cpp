@@ -73,7 +73,7 @@ private:
             preview = preview_trace(log_path_, drawn_answers(preview.value().detection), {}, options);
         if (!preview) return !preview.error().sentence().empty() || broken("an error of a log says nothing");
         const TraceDetection& detection = preview.value().detection;
-        if (layout_sentence(detection).empty()) return broken("a layout has no words");
+        if (say_layout(detection).empty()) return broken("a layout has no words");
         if (answers_text(answers_from(answers_text(answers_of(detection.layout)))) != answers_text(answers_of(detection.layout)))
             return broken("answers change when they are kept");
         if (open_questions(detection)) return true;

@@ -67,9 +67,9 @@ std::set<std::string> commands_in(const std::string& help) {
 
 TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
     const std::string help = good({"--help"}).out;
-    const std::set<std::string> driven{"import",   "import-trace",      "analyse", "compare", "export-readings", "export-sheet", "export-folder",
-                                       "pv-check", "import-loads",      "loads",   "size",    "pictures",        "report",       "tour",
-                                       "watch",    "check-installation"};
+    const std::set<std::string> driven{"import",   "import-trace",       "analyse", "compare", "export-readings", "export-sheet", "export-folder",
+                                       "pv-check", "import-loads",       "loads",   "size",    "pictures",        "report",       "tour",
+                                       "watch",    "check-installation", "join",    "backup"};
     EXPECT_EQ(commands_in(help), driven) << "a new command goes through the shipped program here too";
     for (const std::string& command : driven) EXPECT_TRUE(contains(good({command, "--help"}).out, "Usage:")) << command;
     EXPECT_TRUE(contains(good({"--version"}).out, "0."));

@@ -132,7 +132,7 @@ Result<std::vector<Wanted>> wanted_runs(Logbook& logbook, const WatchArguments& 
 
 std::string event_line(const WatchedRun& run, const LiveEvent& event) {
     const std::string& zone = run.record.run.time_zone;
-    const Message what = event_text(event.kind), at = format_iso8601(event.moment_ms, zone);
+    const Message what = say_event(event.kind), at = format_iso8601(event.moment_ms, zone);
     if (event.by_ms - event.moment_ms > 2000)
         return line_of(say(phrase("commands", "%1: %2 at %3 (by %4): %5"), run.name(), what, at, format_iso8601(event.by_ms, zone), event.evidence));
     return line_of(say(phrase("commands", "%1: %2 at %3: %4"), run.name(), what, at, event.evidence));

@@ -61,9 +61,8 @@ std::string budget_text(const Budget& budget) {
                      {"share", say(phrase("commands", "share")), "%", Content::number, 1}};
     const auto number = [](const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); };
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({Message(line.source), say_shape(line), say_correlation(line), Message(line.evaluation),
-                              say_freedom(line.degrees_of_freedom), say_sensitivity(line), number("Wh", line.standard_wh),
-                              number("%", 100 * line.share)});
+        table.rows.push_back({line.source, say_shape(line), say_correlation(line), Message(line.evaluation), say_freedom(line.degrees_of_freedom),
+                              say_sensitivity(line), number("Wh", line.standard_wh), number("%", 100 * line.share)});
     std::vector<Message> clauses{say_combined_uncertainty(budget)};
     if (budget.half_width_wh) {
         const Message half = say_number(*budget.half_width_wh, decimals_for(*budget.half_width_wh));
@@ -84,19 +83,10 @@ std::string losses_text(const GaugeAnalysis& gauge, const LossSplit& split) {
     return text;
 }
 
-Message weight_words(Weight weight) {
-    switch (weight) {
-    case Weight::note: return say(phrase("commands", "note"));
-    case Weight::doubt: return say(phrase("commands", "doubt"));
-    case Weight::fault: return say(phrase("commands", "fault"));
-    }
-    return {};
-}
-
 std::string findings_text(const GaugeAnalysis& gauge) {
     std::string text = '\n' + line_of(say(phrase("commands", "Gauge: %1"), gauge.verdict));
     for (const Finding& finding : gauge.findings) {
-        text += "  " + line_of(say(phrase("commands", "[%1] %2"), weight_words(finding.weight), finding.sentence));
+        text += "  " + line_of(say(phrase("commands", "[%1] %2"), say_weight(finding.weight), finding.sentence));
         if (!finding.evidence.empty()) text += "      " + line_of(finding.evidence);
     }
     if (!gauge.sharpening.empty()) text += "  " + line_of(gauge.sharpening);

@@ -127,6 +127,25 @@ struct ExportFolderArguments {
 /// Writes all that a logbook holds into a new folder: run sheets, photos, logs, lists (formats/folder/logbook_folder.h).
 [[nodiscard]] int export_folder_command(const ExportFolderArguments& arguments, std::ostream& out, std::ostream& err);
 
+struct JoinArguments {
+    std::string logbook, other;
+    std::vector<std::string> take_other; ///< "all", "newer", or the beginnings of ids
+    bool dry_run = false;
+    TableOutput output;
+};
+/// Brings what another logbook has into one, by identifiers, all or nothing (joining/join.h); asks nothing, and keeps this logbook's where they
+/// differ.
+[[nodiscard]] int join_command(const JoinArguments& arguments, std::ostream& out, std::ostream& err);
+
+struct BackupArguments {
+    std::string logbook;
+    std::string into; ///< empty: beside the logbook
+    int days = 30;
+    bool list = false;
+};
+/// Makes the automatic copy of a logbook (store/backup.h), or lists the copies that there are.
+[[nodiscard]] int backup_command(const BackupArguments& arguments, std::ostream& out, std::ostream& err);
+
 struct PvCheckArguments {
     std::string sheet;                                       ///< a PV sheet file; empty: none
     std::string logbook;                                     ///< whose units and PV sheets may be named; empty: none

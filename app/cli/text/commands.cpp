@@ -261,6 +261,33 @@ void add_export_folder(CLI::App& command, ExportFolderArguments& arguments) {
     command.add_option("--into", arguments.into, say(phrase("commands", "folder to make")))->required();
 }
 
+void add_join(CLI::App& command, JoinArguments& arguments) {
+    command.add_option("LOGBOOK", arguments.logbook, say(phrase("commands", "logbook that is added to")))->required();
+    command.add_option("OTHER", arguments.other, say(phrase("commands", "logbook that is only read")))->required();
+    command
+        .add_option(
+            "--take-other", arguments.take_other,
+            say(phrase(
+                "commands",
+                "differences that are taken from the other logbook: `all`, `newer` (changed there alone) or ids that --dry-run shows; the rest "
+                "stays as it is in LOGBOOK")))
+        ->delimiter(',')
+        ->allow_extra_args(false);
+    command.add_flag("--dry-run", arguments.dry_run, say(phrase("commands", "say what would come of it, change nothing")));
+    add_output(command, arguments.output);
+}
+
+void add_backup(CLI::App& command, BackupArguments& arguments) {
+    constexpr int most_days = 3650;
+    command.add_option("LOGBOOK", arguments.logbook, say(phrase("commands", "logbook file")))->required();
+    command.add_option("--into", arguments.into, say(phrase("commands", "folder of the copies; beside the logbook where not given")));
+    command
+        .add_option("--days", arguments.days,
+                    say(phrase("commands", "older copies of this logbook are removed, but for the newest; 30 where not given")))
+        ->check(CLI::Range(1, most_days));
+    command.add_flag("--list", arguments.list, say(phrase("commands", "list the copies that there are, make none")));
+}
+
 void add_pv_check(CLI::App& command, PvCheckArguments& arguments) {
     command.add_option("SHEET", arguments.sheet,
                        say(phrase("commands", "PV sheet: a file of lines `key: value`; the keys are the options below with _ for -")));
@@ -303,6 +330,8 @@ const std::vector<Command>& text_commands() {
         row("export-sheet", phrase("commands", "Write one run as a run sheet"), add_export_sheet, export_sheet_command),
         row("export-folder", phrase("commands", "Write a whole logbook as a folder: run sheets, photos, logs, lists"), add_export_folder,
             export_folder_command),
+        row("join", phrase("commands", "Bring what another logbook has into a logbook, and say what differs"), add_join, join_command),
+        row("backup", phrase("commands", "Make the copy of the day of a logbook, or list its copies"), add_backup, backup_command),
         row("pv-check", phrase("commands", "Check a PV string against the PV input of a unit: cold, hot, current, power"), add_pv_check,
             pv_check_command),
         row("import-loads", phrase("commands", "Bring load lists into a logbook, made when missing"), add_import_loads, import_loads_command),

@@ -53,7 +53,7 @@ Result<Message> import_folder(Logbook& logbook, const std::string& path, std::os
     const Result<FolderTally> read = import_logbook_folder(logbook, path);
     if (!read) return read.error();
     for (const Message& notice : read.value().notices) out << line_of(say(phrase("commands", "%1: %2"), path, notice));
-    return say(phrase("commands", "%1: %2"), path, folder_tally_text(read.value()));
+    return say(phrase("commands", "%1: %2"), path, say_folder_tally(read.value()));
 }
 
 } // namespace

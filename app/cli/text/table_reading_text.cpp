@@ -31,7 +31,7 @@ std::string read_as(const TableReading& reading, const std::string& form, const 
 }
 
 std::string column_line(std::size_t number, const TableReading::Column& column) {
-    Message role = table_role_text(column.role);
+    Message role = say_table_role(column.role);
     if (!column.unit.empty()) role = say(phrase("commands", "%1 in %2"), role, column.unit);
     if (!column.why.empty()) role = say(phrase("commands", "%1 (%2)"), role, column.why);
     return "  " + line_of(column.title.empty() ? say(phrase("commands", "column %1: %2"), say_number(number), role)

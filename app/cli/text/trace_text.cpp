@@ -31,7 +31,7 @@ std::string sample_text(const TraceSample& sample, const std::string& zone) {
 
 std::string preview_text(const TracePreview& preview, const std::string& zone) {
     const TraceDetection& detection = preview.detection;
-    std::string text = line_of(say(phrase("commands", "Read as: %1"), layout_sentence(detection)));
+    std::string text = line_of(say(phrase("commands", "Read as: %1"), say_layout(detection)));
     for (const Message& note : detection.notes) text += line_of(say(phrase("commands", "Note: %1"), note));
     for (const LayoutQuestion& question : detection.questions) {
         const std::vector<Message> choices(question.choices.begin(), question.choices.end());
@@ -57,7 +57,7 @@ std::string tally_text(const TraceTally& tally, const std::string& zone) {
         const auto trouble = static_cast<RowTrouble>(t);
         if (tally.count(trouble) == 0 || trouble == RowTrouble::gap) continue;
         text += "  " + line_of(say(leaves_out(trouble) ? phrase("commands", "%1 left out: %2") : phrase("commands", "%1 taken with a doubt: %2"),
-                                   say_number(tally.count(trouble)), trouble_text(trouble)));
+                                   say_number(tally.count(trouble)), say_trouble(trouble)));
         std::size_t shown = 0;
         for (const SkippedRow& row : tally.skipped_rows)
             if (row.trouble == trouble && shown++ < shown_rows)

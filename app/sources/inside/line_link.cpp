@@ -37,7 +37,7 @@ void LineLink::take() {
         emit values(sample, false);
     });
     if (cutter_.too_long() > too_long) misunderstand();
-    if (source().fields.empty()) setFound(raw_text(lines_.words()));
+    if (source().fields.empty()) setFound(raw_text(lines_.words().text()));
 }
 
 void LineLink::close() {

@@ -3,9 +3,6 @@
 #include "base/utf8.h"
 #include "foreign_tables/inside/table_readers.h"
 
-#include <fmt/format.h>
-#include <iconv.h>
-
 #include <algorithm>
 #include <map>
 
@@ -172,13 +169,13 @@ char detected_delimiter(std::string_view text) {
     return ',';
 }
 
-std::string_view delimiter_word(char delimiter) {
+Message say_form(std::string_view encoding, char delimiter) {
     switch (delimiter) {
-    case '\t': return "a tab";
-    case ';': return "a semicolon";
-    case '|': return "an upright bar";
-    case ',': return "a comma";
-    default: return "several blanks";
+    case '\t': return say(phrase("foreign_tables", "text, %1, columns end at a tab"), encoding);
+    case ';': return say(phrase("foreign_tables", "text, %1, columns end at a semicolon"), encoding);
+    case '|': return say(phrase("foreign_tables", "text, %1, columns end at an upright bar"), encoding);
+    case ',': return say(phrase("foreign_tables", "text, %1, columns end at a comma"), encoding);
+    default: return say(phrase("foreign_tables", "text, %1, columns end at several blanks"), encoding);
     }
 }
 
@@ -187,11 +184,11 @@ std::string_view delimiter_word(char delimiter) {
 Result<TableBook> read_delimited(std::string_view bytes, const std::string& where, char delimiter) {
     const DecodedText text = decoded(bytes);
     if (text.text.find('\0') != std::string::npos)
-        return Error{Failure::bad_input, "this is no table: neither a workbook nor a text", where,
-                     "choose an XLSX or ODS workbook, or a text with columns"};
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "this is no table: neither a workbook nor a text")), where,
+                     say(phrase("foreign_tables", "choose an XLSX or ODS workbook, or a text with columns"))};
     if (delimiter == 0) delimiter = detected_delimiter(text.text);
     TableBook book;
-    book.form = fmt::format("text, {}, columns end at {}", text.encoding, delimiter_word(delimiter));
+    book.form = say_form(text.encoding, delimiter);
     TableSheet& sheet = book.sheets.emplace_back();
     std::size_t cells_left = most_table_cells, row = 0, column = 0;
     SheetFiller filler(sheet, cells_left);

@@ -133,7 +133,8 @@ private:
 } // namespace
 
 Result<TableBook> read_html_tables(std::string_view bytes, const std::string& where) {
-    const Error none{Failure::bad_input, "it holds no table", where, "copy the cells of the table, with their head"};
+    const Error none{Failure::bad_input, say(phrase("foreign_tables", "it holds no table")), where,
+                     say(phrase("foreign_tables", "copy the cells of the table, with their head"))};
     constexpr int options = HTML_PARSE_RECOVER | HTML_PARSE_NOERROR | HTML_PARSE_NOWARNING | HTML_PARSE_NONET;
     // What programs put on the clipboard is UTF-8 unless it says otherwise, or cannot be.
     const bool says = bytes.substr(0, 2048).find("charset=") != std::string_view::npos;
@@ -143,7 +144,7 @@ Result<TableBook> read_html_tables(std::string_view bytes, const std::string& wh
         htmlReadMemory(bytes.data(), static_cast<int>(bytes.size()), nullptr, says ? nullptr : encoding, options));
     if (!document || !xmlDocGetRootElement(document.get())) return none;
     TableBook book;
-    book.form = "web page";
+    book.form = say(phrase("foreign_tables", "web page"));
     HtmlTableReader reader(book, where);
     xmlNode above{};
     above.children = xmlDocGetRootElement(document.get());

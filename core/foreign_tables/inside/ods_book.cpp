@@ -73,8 +73,9 @@ public:
             if (!seen) return seen.error();
         }
         if (encrypted)
-            return Error{Failure::bad_input, "the workbook has a password", parts_.where(), "save it without one, or copy its cells and paste them"};
-        book_.form = "ODS workbook";
+            return Error{Failure::bad_input, say(phrase("foreign_tables", "the workbook has a password")), parts_.where(),
+                         say(phrase("foreign_tables", "save it without one, or copy its cells and paste them"))};
+        book_.form = say(phrase("foreign_tables", "ODS workbook"));
         const Result<void> done = parts_.walk("content.xml", [this](xmlTextReader* at) { return see(at); });
         if (too_large_) return too_large_table(parts_.where());
         if (!done) return done.error();

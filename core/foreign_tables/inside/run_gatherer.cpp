@@ -89,8 +89,9 @@ std::optional<std::int64_t> RunGatherer::day_of(const DateInCell& date) {
     if (!date.has_year) {
         if (!answers_.year && !current_year_)
             ask_once(reading_, TableQuestion::year,
-                     fmt::format("the dates name no year (day {}, month {})", parts.part[order == DateOrder::month_first ? 1 : 0],
-                                 parts.part[order == DateOrder::month_first ? 0 : 1]));
+                     say(phrase("foreign_tables", "the dates name no year (day %1, month %2)"),
+                         say_number(parts.part[order == DateOrder::month_first ? 1 : 0]),
+                         say_number(parts.part[order == DateOrder::month_first ? 0 : 1])));
         parts.part[2] = current_year_ ? *current_year_ : answers_.year.value_or(to_local(now_ms_, zone_).year);
         parts.digits[2] = 4;
     }
@@ -121,7 +122,7 @@ bool RunGatherer::readMoment(std::size_t row, const MomentCells& cells, Entry& e
         const auto date = date_in_cell(cells.date->text, true);
         const auto day = date ? day_of(*date) : std::nullopt;
         if (!day) {
-            leave(row, fmt::format("the date `{}` cannot be read", cells.date->text));
+            leave(row, say(phrase("foreign_tables", "the date `%1` cannot be read"), cells.date->text));
             return false;
         }
         current_day_ = day;
@@ -132,33 +133,33 @@ bool RunGatherer::readMoment(std::size_t row, const MomentCells& cells, Entry& e
     entry.fresh = fresh_heading_;
     if (cells.elapsed && !cells.time) {
         if (cells.elapsed->text.empty()) {
-            leave(row, "it has no time");
+            leave(row, say(phrase("foreign_tables", "it has no time")));
             return false;
         }
         bool bare = false;
         entry.elapsed_ms = elapsed_ms_in_cell(*cells.elapsed, plan_.writing, cells.elapsed_unit_s > 0 ? cells.elapsed_unit_s : 3600, bare);
         if (bare && cells.elapsed_unit_s <= 0)
-            ask_once(reading_, TableQuestion::elapsed_unit, fmt::format("the time `{}` counts from the start, but in no unit", cells.elapsed->text),
-                     {"h", "min", "s"});
-        if (!entry.elapsed_ms) leave(row, fmt::format("the time `{}` cannot be read", cells.elapsed->text));
+            ask_once(reading_, TableQuestion::elapsed_unit,
+                     say(phrase("foreign_tables", "the time `%1` counts from the start, but in no unit"), cells.elapsed->text), {"h", "min", "s"});
+        if (!entry.elapsed_ms) leave(row, say(phrase("foreign_tables", "the time `%1` cannot be read"), cells.elapsed->text));
         return entry.elapsed_ms.has_value();
     }
     const std::string text = cells.time ? cells.time->text : std::string();
     if (text.empty() || says_nothing(text)) {
         if (entry.clock) return true; // the column of dates holds the time too
-        leave(row, "it has no time");
+        leave(row, say(phrase("foreign_tables", "it has no time")));
         return false;
     }
     if (const auto moment = date_in_cell(text, false)) {
         const auto day = day_of(*moment);
         if (!day) {
-            leave(row, fmt::format("the date `{}` cannot be read", text));
+            leave(row, say(phrase("foreign_tables", "the date `%1` cannot be read"), text));
             return false;
         }
         entry.day = current_day_ = day;
         entry.fresh = true;
         entry.clock = moment->clock;
-        if (!entry.clock) leave(row, fmt::format("`{}` is a date without a time", text));
+        if (!entry.clock) leave(row, say(phrase("foreign_tables", "`%1` is a date without a time"), text));
         return entry.clock.has_value();
     }
     entry.clock = clock_in_cell(text);
@@ -169,7 +170,7 @@ bool RunGatherer::readMoment(std::size_t row, const MomentCells& cells, Entry& e
         entry.clock = hours;
         return true;
     }
-    leave(row, fmt::format("the time `{}` cannot be read", text));
+    leave(row, say(phrase("foreign_tables", "the time `%1` cannot be read"), text));
     return false;
 }
 
@@ -230,7 +231,8 @@ void RunGatherer::joinSegments(std::vector<GatheredRun>& runs) {
                 if (answers_.gaps_part_runs) parts = *answers_.gaps_part_runs;
                 else
                     ask_once(reading_, TableQuestion::runs,
-                             fmt::format("from row {} on, behind an empty row, the figures begin anew: this may be another run", row),
+                             say(phrase("foreign_tables", "from row %1 on, behind an empty row, the figures begin anew: this may be another run"),
+                                 say_number(row)),
                              {"separate", "one"});
             }
         }
@@ -240,7 +242,8 @@ void RunGatherer::joinSegments(std::vector<GatheredRun>& runs) {
             run.title_day = segment.title_day;
             run.title_clock_ms = segment.title_clock_ms;
         } else if (!segment.title.empty()) {
-            note_once(reading_, fmt::format("`{}` above row {} is taken for a heading within the run", segment.title, row));
+            note_once(reading_,
+                      say(phrase("foreign_tables", "`%1` above row %2 is taken for a heading within the run"), segment.title, say_number(row)));
         }
         auto& entries = runs.back().entries;
         entries.insert(entries.end(), std::make_move_iterator(segment.entries.begin()), std::make_move_iterator(segment.entries.end()));
@@ -251,8 +254,8 @@ bool RunGatherer::place(const Entry& entry, LogClock& clock, std::int64_t day, U
     const std::string text = local_text(day, *entry.clock);
     const LogClock::Outcome outcome = clock.read(text, {}, moment);
     if (outcome == LogClock::Outcome::skipped)
-        leave(entry.row, fmt::format("the time {} does not exist, as the clocks went forward", text.substr(0, 16)));
-    else if (outcome != LogClock::Outcome::good) leave(entry.row, fmt::format("the time {} cannot be read", text.substr(0, 16)));
+        leave(entry.row, say(phrase("foreign_tables", "the time %1 does not exist, as the clocks went forward"), text.substr(0, 16)));
+    else if (outcome != LogClock::Outcome::good) leave(entry.row, say(phrase("foreign_tables", "the time %1 cannot be read"), text.substr(0, 16)));
     return outcome == LogClock::Outcome::good;
 }
 
@@ -271,8 +274,8 @@ void RunGatherer::timeEntries(GatheredRun& gathered, std::size_t number) {
         const bool from_zero = gathered.entries.front().clock->ms < 60'000;
         counted = answers_.times_are_elapsed.value_or(beyond_a_day);
         if (!answers_.times_are_elapsed && from_zero && !beyond_a_day)
-            ask_once(reading_, TableQuestion::clock_meaning, "times that begin with 0:00 may be times of day, or count from the start",
-                     {"clock", "elapsed"});
+            ask_once(reading_, TableQuestion::clock_meaning,
+                     say(phrase("foreign_tables", "times that begin with 0:00 may be times of day, or count from the start")), {"clock", "elapsed"});
     }
     // The start that was named, or that a title names.
     std::optional<std::int64_t> start_day = gathered.title_day;
@@ -288,12 +291,17 @@ void RunGatherer::timeEntries(GatheredRun& gathered, std::size_t number) {
             if (start_day && date->clock && clock.read(local_text(*start_day, *date->clock), {}, moment) == LogClock::Outcome::good)
                 start_ms = moment;
         }
-    const std::string which = number == 0 ? "the run" : fmt::format("run {}", number + 1);
+    const bool only = number == 0;
+    const Message which = say_number(number + 1);
     if (counted && !start_ms) {
-        ask_once(reading_, TableQuestion::start, fmt::format("the times count from the start of {}, and nothing says when that was", which));
+        ask_once(reading_, TableQuestion::start,
+                 only ? say(phrase("foreign_tables", "the times count from the start of the run, and nothing says when that was"))
+                      : say(phrase("foreign_tables", "the times count from the start of run %1, and nothing says when that was"), which));
         start_ms = now_ms_ - 7 * day_of_ms;
     } else if (!counted && !has_day && !start_day) {
-        ask_once(reading_, TableQuestion::start, fmt::format("the times of {} name no date", which));
+        ask_once(reading_, TableQuestion::start,
+                 only ? say(phrase("foreign_tables", "the times of the run name no date"))
+                      : say(phrase("foreign_tables", "the times of run %1 name no date"), which));
         start_day = now_ms_ / day_of_ms - 7;
     }
     std::optional<std::int64_t> day, named_day;
@@ -315,7 +323,7 @@ void RunGatherer::timeEntries(GatheredRun& gathered, std::size_t number) {
                 }
             }
             if (!day) {
-                leave(entry.row, "no date is known for it");
+                leave(entry.row, say(phrase("foreign_tables", "no date is known for it")));
                 continue;
             }
             last_clock_ms = entry.clock->ms;
@@ -329,9 +337,10 @@ void RunGatherer::timeEntries(GatheredRun& gathered, std::size_t number) {
         if ((early || hours_between(now_ms_, moment) > most_ahead_h) && !dates_open && !past_bounds) {
             past_bounds = true;
             if (!reading_.refusal)
-                reading_.refusal = fmt::format("row {}: {} {}", entry.row + 1, format_iso8601(moment, zone_),
-                                               early ? fmt::format("lies before {}, so the clock or the date was never set", earliest_table_year)
-                                                     : "lies in the future");
+                reading_.refusal =
+                    early ? say(phrase("foreign_tables", "row %1: %2 lies before %3, so the clock or the date was never set"),
+                                say_number(entry.row + 1), format_iso8601(moment, zone_), say_number(earliest_table_year))
+                          : say(phrase("foreign_tables", "row %1: %2 lies in the future"), say_number(entry.row + 1), format_iso8601(moment, zone_));
         }
         entry.values.time_ms = moment;
         gathered.run.cut_off = gathered.run.cut_off || entry.values.mark == MarkKind::cut_off;
@@ -340,9 +349,10 @@ void RunGatherer::timeEntries(GatheredRun& gathered, std::size_t number) {
         gathered.run.last_row = static_cast<long>(entry.row) + 1;
         gathered.run.readings.push_back(std::move(entry.values));
     }
-    if (passed_midnight) note_once(reading_, "where the time of day falls below that of the row before, midnight was passed");
+    if (passed_midnight)
+        note_once(reading_, say(phrase("foreign_tables", "where the time of day falls below that of the row before, midnight was passed")));
     if (!std::ranges::is_sorted(gathered.run.readings, {}, &ReadingValues::time_ms)) {
-        note_once(reading_, "the rows are not in order of time; they are put in order");
+        note_once(reading_, say(phrase("foreign_tables", "the rows are not in order of time; they are put in order")));
         std::ranges::stable_sort(gathered.run.readings, {}, &ReadingValues::time_ms);
     }
 }

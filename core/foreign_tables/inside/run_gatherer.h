@@ -68,7 +68,7 @@ private:
     Segment& segment();
     std::optional<std::int64_t> day_of(const DateInCell& date);
     bool readMoment(std::size_t row, const MomentCells& cells, Entry& entry);
-    void leave(std::size_t row, std::string reason) { reading_.not_taken.push_back({static_cast<long>(row) + 1, false, std::move(reason)}); }
+    void leave(std::size_t row, const Message& reason) { reading_.not_taken.push_back({static_cast<long>(row) + 1, false, reason}); }
     void joinSegments(std::vector<GatheredRun>& runs);
     bool beginsAnew(const GatheredRun& before, const Segment& after) const;
     void timeEntries(GatheredRun& gathered, std::size_t number);

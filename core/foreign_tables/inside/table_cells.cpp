@@ -5,8 +5,6 @@
 #include "base/plain_text.h"
 #include "foreign_tables/table_role.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cctype>
 #include <cmath>

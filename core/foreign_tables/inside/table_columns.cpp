@@ -4,8 +4,6 @@
 
 #include "base/plain_text.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <map>
 #include <set>
@@ -57,16 +55,16 @@ TableRole role_of_unit(const std::string& unit) {
 /// A role by what the cells hold, of a column whose head says nothing.
 void judge_by_content(const TableContent& content, bool has_head, TableReading::Column& column) {
     if (content.filled == 0) return;
-    if (content.mostly(content.moments)) column.role = TableRole::time, column.why = "its cells are dates with a time";
-    else if (content.mostly(content.clocks)) column.role = TableRole::time, column.why = "its cells are times of day";
-    else if (content.mostly(content.dates)) column.role = TableRole::date, column.why = "its cells are dates";
+    if (content.mostly(content.moments)) column.role = TableRole::time, column.why = say(phrase("foreign_tables", "its cells are dates with a time"));
+    else if (content.mostly(content.clocks)) column.role = TableRole::time, column.why = say(phrase("foreign_tables", "its cells are times of day"));
+    else if (content.mostly(content.dates)) column.role = TableRole::date, column.why = say(phrase("foreign_tables", "its cells are dates"));
     else if (content.mostly(content.numbers)) {
         const auto unit = std::ranges::max_element(content.units, {}, [](const auto& entry) { return entry.second; });
         if (unit == content.units.end()) return;
         column.role = role_of_unit(unit->first);
-        column.why = "its cells name " + unit->first;
+        column.why = say(phrase("foreign_tables", "its cells name %1"), unit->first);
     } else if (content.mostly(content.words) && (!has_head || column.title.empty())) {
-        column.role = TableRole::remark, column.why = "its cells are words";
+        column.role = TableRole::remark, column.why = say(phrase("foreign_tables", "its cells are words"));
     }
 }
 
@@ -75,16 +73,16 @@ void correct_by_content(const TableContent& content, TableReading::Column& colum
     if (content.filled == 0) return;
     if (holds_numbers(column.role) && content.mostly(content.words)) {
         column.role = TableRole::remark;
-        column.why = fmt::format("`{}` has words in its cells", column.title);
+        column.why = say(phrase("foreign_tables", "`%1` has words in its cells"), column.title);
     } else if (column.role == TableRole::date && content.mostly(content.moments)) {
         column.role = TableRole::time;
-        column.why = "its cells are dates with a time";
+        column.why = say(phrase("foreign_tables", "its cells are dates with a time"));
     } else if (column.role == TableRole::date && content.mostly(content.clocks)) {
         column.role = TableRole::time;
-        column.why = "its cells are times of day";
+        column.why = say(phrase("foreign_tables", "its cells are times of day"));
     } else if (column.role == TableRole::time && content.mostly(content.dates)) {
         column.role = TableRole::date;
-        column.why = "its cells are dates";
+        column.why = say(phrase("foreign_tables", "its cells are dates"));
     } else if ((column.role == TableRole::power || column.role == TableRole::energy || column.role == TableRole::second_energy) &&
                !content.units.empty()) {
         // `Meter` over cells such as 64 W is a power.
@@ -92,7 +90,7 @@ void correct_by_content(const TableContent& content, TableReading::Column& colum
         const TableRole by_unit = role_of_unit(unit->first);
         if (by_unit == TableRole::energy && column.role == TableRole::second_energy) return;
         if (by_unit == TableRole::power || by_unit == TableRole::energy || by_unit == TableRole::gauge) {
-            if (by_unit != column.role) column.why = "its cells name " + unit->first;
+            if (by_unit != column.role) column.why = say(phrase("foreign_tables", "its cells name %1"), unit->first);
             column.role = by_unit;
         }
     }
@@ -180,17 +178,19 @@ void check_roles(const TableAnswers& answers, TableSection& section, TableReadin
             const bool named = std::ranges::any_of(of, [&](std::size_t c) { return told(answers, c) != nullptr; });
             if (named) {
                 for (const std::size_t c : of)
-                    if (!told(answers, c)) columns[c].role = TableRole::unused, columns[c].why = "another column was named for it";
+                    if (!told(answers, c))
+                        columns[c].role = TableRole::unused, columns[c].why = say(phrase("foreign_tables", "another column was named for it"));
                 continue;
             }
             ask_once(reading, TableQuestion::columns,
-                     fmt::format("{} and {} could both be the {}", table_column_name(columns, of[0]), table_column_name(columns, of[1]), entry.word));
+                     say(phrase("foreign_tables", "%1 and %2 could both be the %3"), table_column_name(columns, of[0]),
+                         table_column_name(columns, of[1]), say_table_role(entry.role)));
         }
         const auto has = [&](TableRole role) { return !block.of(role, columns).empty(); };
         if (!has(TableRole::time) && !has(TableRole::elapsed) && !block.shared_time)
-            ask_once(reading, TableQuestion::columns, "no column is known to hold the time");
+            ask_once(reading, TableQuestion::columns, say(phrase("foreign_tables", "no column is known to hold the time")));
         if (!has(TableRole::gauge) && !has(TableRole::energy))
-            ask_once(reading, TableQuestion::columns, "no column is known to hold the gauge or the register");
+            ask_once(reading, TableQuestion::columns, say(phrase("foreign_tables", "no column is known to hold the gauge or the register")));
     }
 }
 
@@ -203,8 +203,10 @@ std::vector<std::size_t> TableBlock::of(TableRole role, const std::vector<TableR
     return found;
 }
 
-std::string table_column_name(const std::vector<TableReading::Column>& columns, std::size_t column) {
-    return columns[column].title.empty() ? fmt::format("column {}", column + 1) : fmt::format("column {} (`{}`)", column + 1, columns[column].title);
+Message table_column_name(const std::vector<TableReading::Column>& columns, std::size_t column) {
+    const Message number = say_number(column + 1);
+    return columns[column].title.empty() ? say(phrase("foreign_tables", "column %1"), number)
+                                         : say(phrase("foreign_tables", "column %1 (`%2`)"), number, columns[column].title);
 }
 
 void resolve_columns(const TableSheet& sheet, const TableAnswers& answers, const std::vector<std::string>& titles, TableSection& section,
@@ -224,7 +226,7 @@ void resolve_columns(const TableSheet& sheet, const TableAnswers& answers, const
         else correct_by_content(contents[c], column);
         if (const TableAnswers::Column* named = told(answers, c)) {
             column.role = named->role;
-            column.why = "as you said";
+            column.why = say(phrase("foreign_tables", "as you said"));
             if (!named->unit.empty()) column.unit = known_table_unit(named->unit).value_or(named->unit);
             else if (!column.unit.empty() && holds_numbers(column.role) && role_of_unit(column.unit) != kind_of(column.role)) column.unit.clear();
         }
@@ -235,7 +237,7 @@ void resolve_columns(const TableSheet& sheet, const TableAnswers& answers, const
         if (columns[c].role == TableRole::time && !dated && !told(answers, c) && contents[c].filled > 0 && contents[c].mostly(contents[c].numbers) &&
             !contents[c].mostly(contents[c].four_digits)) {
             columns[c].role = TableRole::elapsed;
-            columns[c].why = "its cells are plain numbers, so they count from the start";
+            columns[c].why = say(phrase("foreign_tables", "its cells are plain numbers, so they count from the start"));
         }
     part_into_blocks(columns, section);
     for (std::size_t b = 0; b < section.blocks.size(); ++b)

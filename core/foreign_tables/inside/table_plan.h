@@ -44,11 +44,11 @@ void take_rows(const TableSheet& sheet, const TablePlan& plan, const TableAnswer
 void settle_table_writing(const TableSheet& sheet, const TableAnswers& answers, TablePlan& plan, TableReading& reading);
 
 /// Adds a question unless the same thing is asked already.
-void ask_once(TableReading& reading, TableQuestion about, std::string words, std::vector<std::string> choices = {});
+void ask_once(TableReading& reading, TableQuestion about, const Message& words, std::vector<std::string> choices = {});
 /// Adds a sentence unless it stands there.
-void note_once(TableReading& reading, std::string words);
+void note_once(TableReading& reading, const Message& words);
 
 /// "column 3 (`Energy`)".
-[[nodiscard]] std::string table_column_name(const std::vector<TableReading::Column>& columns, std::size_t column);
+[[nodiscard]] Message table_column_name(const std::vector<TableReading::Column>& columns, std::size_t column);
 
 } // namespace ullage

@@ -45,8 +45,8 @@ public:
 private:
     [[nodiscard]] const GridCell& cell(std::size_t row, std::size_t column) const { return sheet_.at(row, column); }
 
-    void leave(std::size_t row, std::string reason, bool in_part = false) {
-        reading_.not_taken.push_back({static_cast<long>(row) + 1, in_part, std::move(reason)});
+    void leave(std::size_t row, const Message& reason, bool in_part = false) {
+        reading_.not_taken.push_back({static_cast<long>(row) + 1, in_part, reason});
     }
 
     /// Seconds of a bare number of times that count from the start; 0 where nothing says it.
@@ -75,7 +75,8 @@ private:
             }
         }
         if (fractions < 2 || section_.columns[gauge.front()].unit == "%") return false;
-        ask_once(reading_, TableQuestion::gauge_share, fmt::format("a gauge of `{}` may be a share of 1 or percent", example), {"share", "percent"});
+        ask_once(reading_, TableQuestion::gauge_share, say(phrase("foreign_tables", "a gauge of `%1` may be a share of 1 or percent"), example),
+                 {"share", "percent"});
         return true;
     }
 
@@ -89,7 +90,7 @@ private:
         }
         if (filled == 1 && takesAlone(row, only)) return;
         const std::string& first = cell(row, firstFilled(row)).text;
-        if (names_total(first)) return leave(row, fmt::format("`{}` is a line of totals", first));
+        if (names_total(first)) return leave(row, say(phrase("foreign_tables", "`%1` is a line of totals"), first));
         ReadingValues values;
         bool any = false;
         std::vector<std::string> words;
@@ -101,7 +102,7 @@ private:
         if (!any && !values.mark && values.remark.empty() && !event.full) {
             // A date or time alone: the day holds for the rows below.
             (void)gatherer_.takeDay(sheet_, row, date_, plan_.date_order);
-            leave(row, "it has no value");
+            leave(row, say(phrase("foreign_tables", "it has no value")));
             return;
         }
         MomentCells cells{time_ ? &cell(row, *time_) : nullptr, date_ ? &cell(row, *date_) : nullptr, elapsed_ ? &cell(row, *elapsed_) : nullptr,
@@ -120,22 +121,22 @@ private:
         const GridCell& alone = cell(row, only);
         const TableRole role = section_.columns[only].role;
         if (holds_numbers(role) && number_in_cell(alone, plan_.writing)) {
-            leave(row, "it has no time");
+            leave(row, say(phrase("foreign_tables", "it has no time")));
             return true;
         }
         if (gatherer_.takeHeading(row, alone, role == TableRole::date)) return true;
         if (role == TableRole::time || role == TableRole::date || role == TableRole::elapsed) {
             if (looks_numeric(alone.text)) {
-                leave(row, "it has no value");
+                leave(row, say(phrase("foreign_tables", "it has no value")));
                 return true;
             }
         }
         if (role == TableRole::remark || role == TableRole::mark || event_in_cell(alone.text).mark) {
-            leave(row, fmt::format("`{}` has no time", alone.text));
+            leave(row, say(phrase("foreign_tables", "`%1` has no time"), alone.text));
             return true;
         }
         if (names_total(alone.text)) {
-            leave(row, fmt::format("`{}` is a line of totals", alone.text));
+            leave(row, say(phrase("foreign_tables", "`%1` is a line of totals"), alone.text));
             return true;
         }
         gatherer_.title(row, with_plain_blanks(alone.text));
@@ -151,27 +152,28 @@ private:
             if (!number) {
                 words.push_back(with_plain_blanks(each.text));
                 if (!event_in_cell(each.text).mark)
-                    leave(row, fmt::format("the {} `{}` is no number; kept as a remark", table_role_text(role), each.text), true);
+                    leave(row, say(phrase("foreign_tables", "the %1 `%2` is no number; kept as a remark"), say_table_role(role), each.text), true);
                 continue;
             }
             if (number->about) words.push_back(with_plain_blanks(each.text));
-            std::string problem;
+            Message problem;
             if (putNumber(*number, c, role, values, problem)) any = true;
             else if (!problem.empty()) leave(row, problem, true), words.push_back(with_plain_blanks(each.text));
         }
     }
 
     /// Puts a number to its place, in Wh, W or percent. False where it has none, with the reason.
-    bool putNumber(const NumberInCell& number, std::size_t column, TableRole role, ReadingValues& values, std::string& problem) {
+    bool putNumber(const NumberInCell& number, std::size_t column, TableRole role, ReadingValues& values, Message& problem) {
         const std::string& unit = number.unit.empty() ? section_.columns[column].unit : number.unit;
         if (role == TableRole::gauge) {
             if (!unit.empty() && unit != "%") {
-                problem = fmt::format("a gauge in {} is not understood; kept as a remark", unit);
+                problem = say(phrase("foreign_tables", "a gauge in %1 is not understood; kept as a remark"), unit);
                 return false;
             }
             const double percent = share_ ? std::min(number.value * 100, 1e9) : number.value;
             if (percent < 0 || percent > 100) {
-                problem = fmt::format("a gauge of {} lies outside 0 to 100 %; kept as a remark", fmt::format("{:g}", percent));
+                problem = say(phrase("foreign_tables", "a gauge of %1 lies outside 0 to 100 %; kept as a remark"),
+                              say_digits(fmt::format("{:g}", percent)));
                 return false;
             }
             // 0.07 × 100 is 7.000000000000001.
@@ -182,18 +184,19 @@ private:
         const std::string named = unit.empty() && energy ? answers_.register_unit : unit;
         if (named.empty() && energy) {
             ask_once(reading_, TableQuestion::register_unit,
-                     fmt::format("the register in {} has no unit", table_column_name(section_.columns, column)), {"Wh", "kWh"});
+                     say(phrase("foreign_tables", "the register in %1 has no unit"), table_column_name(section_.columns, column)), {"Wh", "kWh"});
         }
         const auto known = unit_named(named.empty() ? (energy ? "Wh" : "W") : named);
         const LogQuantity wanted = energy ? LogQuantity::energy : LogQuantity::power;
         if (!known || known->quantity != wanted) {
-            problem = fmt::format("{} is no unit of the {}; kept as a remark", named, table_role_text(role));
+            problem = say(phrase("foreign_tables", "%1 is no unit of the %2; kept as a remark"), named, say_table_role(role));
             return false;
         }
         const double value = number.value * known->factor / known->divisor * scaleOf(known->exponent);
         const double rounded = tidied(value);
         if (rounded < 0) {
-            problem = fmt::format("a {} below 0 is not taken; kept as a remark", energy ? "register" : "power");
+            problem = energy ? say(phrase("foreign_tables", "a register below 0 is not taken; kept as a remark"))
+                             : say(phrase("foreign_tables", "a power below 0 is not taken; kept as a remark"));
             return false;
         }
         if (energy) (role == TableRole::energy ? values.register_wh : values.second_register_wh) = rounded;
@@ -220,7 +223,9 @@ private:
             const bool own_words = named.mark && word == mark_text(*named.mark);
             if (named.mark && !values.mark) {
                 values.mark = named.mark;
-                if (!own_words) note_once(reading_, fmt::format("row {}: `{}` is taken for the mark {}", row + 1, word, mark_text(*named.mark)));
+                if (!own_words)
+                    note_once(reading_, say(phrase("foreign_tables", "row %1: `%2` is taken for the mark %3"), say_number(row + 1), word,
+                                            say_mark(*named.mark)));
             }
             event.full = event.full || named.full;
             // A mark's own words need no remark that repeats them.
@@ -277,7 +282,8 @@ void take_rows(const TableSheet& sheet, const TablePlan& plan, const TableAnswer
     }
     std::ranges::stable_sort(reading.not_taken, {}, &RowNotTaken::row);
     std::erase_if(reading.runs, [](const ForeignRun& run) { return run.readings.empty(); });
-    if (reading.runs.empty() && reading.questions.empty() && !reading.refusal) reading.refusal = "no row of the table has a time and a value";
+    if (reading.runs.empty() && reading.questions.empty() && !reading.refusal)
+        reading.refusal = say(phrase("foreign_tables", "no row of the table has a time and a value"));
 }
 
 } // namespace ullage

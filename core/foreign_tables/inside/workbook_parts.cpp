@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "foreign_tables/inside/table_readers.h"
 
-#include <fmt/format.h>
-
 namespace ullage {
 
 namespace {
@@ -36,9 +34,9 @@ int take_of_part(void* context, char* bytes, int count) {
 /// What is wrong is said in our words.
 void say_nothing(void*, xmlErrorPtr) {}
 
-Error damaged_workbook(const std::string& where, const std::string& part) {
-    return {Failure::bad_input, fmt::format("the workbook is damaged (its part {})", part), where,
-            "open it in the program that made it and save it anew"};
+Error damaged_workbook(const std::string& where, const Message& part) {
+    return {Failure::bad_input, say(phrase("foreign_tables", "the workbook is damaged (its part %1)"), part), where,
+            say(phrase("foreign_tables", "open it in the program that made it and save it anew"))};
 }
 
 } // namespace
@@ -50,7 +48,7 @@ Result<WorkbookParts> WorkbookParts::open(std::string_view bytes, const std::str
     zip_t* const zip = source ? zip_open_from_source(source, ZIP_RDONLY, &error) : nullptr;
     if (!zip && source) zip_source_free(source);
     zip_error_fini(&error);
-    if (!zip) return damaged_workbook(where, "list of contents");
+    if (!zip) return damaged_workbook(where, say(phrase("foreign_tables", "list of contents")));
     WorkbookParts parts;
     parts.zip_.reset(zip);
     parts.where_ = where;
@@ -64,7 +62,8 @@ Result<void> WorkbookParts::walk(const std::string& name, const std::function<bo
     zip_stat_t about;
     if (zip_stat(zip_.get(), name.c_str(), 0, &about) != 0) return damaged;
     if ((about.valid & ZIP_STAT_ENCRYPTION_METHOD) != 0 && about.encryption_method != ZIP_EM_NONE)
-        return Error{Failure::bad_input, "the workbook has a password", where_, "save it without one, or copy its cells and paste them"};
+        return Error{Failure::bad_input, say(phrase("foreign_tables", "the workbook has a password")), where_,
+                     say(phrase("foreign_tables", "save it without one, or copy its cells and paste them"))};
     const std::unique_ptr<zip_file_t, PartCloser> file(zip_fopen(zip_.get(), name.c_str(), 0));
     if (!file) return damaged;
     PartSource source{file.get(), left_};
@@ -77,8 +76,9 @@ Result<void> WorkbookParts::walk(const std::string& name, const std::function<bo
     while ((more = xmlTextReaderRead(reader.get())) == 1)
         if (!see(reader.get())) return {};
     if (source.over)
-        return Error{Failure::bad_input, fmt::format("the workbook unpacks to more than {} MB", most_unpacked_bytes / 1'000'000), where_,
-                     "keep the sheet with the readings alone, or copy its cells and paste them"};
+        return Error{Failure::bad_input,
+                     say(phrase("foreign_tables", "the workbook unpacks to more than %1 MB"), say_number(most_unpacked_bytes / 1'000'000)), where_,
+                     say(phrase("foreign_tables", "keep the sheet with the readings alone, or copy its cells and paste them"))};
     return more == 0 && !source.failed ? Result<void>() : damaged;
 }
 

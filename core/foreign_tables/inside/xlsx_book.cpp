@@ -4,8 +4,6 @@
 #include "foreign_tables/inside/table_readers.h"
 #include "foreign_tables/number_format.h"
 
-#include <fmt/format.h>
-
 #include <charconv>
 #include <cmath>
 #include <cstdlib>
@@ -48,7 +46,7 @@ public:
         for (const auto step : {&XlsxReader::readWorkbook, &XlsxReader::readRelations, &XlsxReader::readStyles, &XlsxReader::readStrings})
             if (Result<void> done = (this->*step)(); !done) return done.error();
         TableBook book;
-        book.form = "XLSX workbook";
+        book.form = say(phrase("foreign_tables", "XLSX workbook"));
         std::size_t cells_left = most_table_cells;
         for (const XlsxSheet& sheet : sheets_) {
             const auto part = targets_.find(sheet.relation);

@@ -3,8 +3,6 @@
 #include "formats/entry/entry_text.h"
 #include "formats/entry/inside/plain_entry.h"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <charconv>
 #include <string>
@@ -26,10 +24,10 @@ constexpr std::array<std::string_view, 12> months = {"january", "february", "mar
 
 Error no_moment(std::string_view text) {
     return Error{Failure::bad_input,
-                 fmt::format("`{}` is no moment", text),
+                 say(phrase("entry", "`%1` is no moment"), text),
                  {},
-                 "type a time such as 02:40, -10m, yesterday 23:50, 14 May 23:50 or 2027-05-14T18:00, or "
-                 "nothing for now"};
+                 say(phrase("entry", "type a time such as 02:40, -10m, yesterday 23:50, 14 May 23:50 or 2027-05-14T18:00, or "
+                                     "nothing for now"))};
 }
 
 /// A whole number of `least` to `most` digits that makes up all of `text`.
@@ -176,7 +174,8 @@ private:
             }
         }
         if (minutes > longest_ago_minutes)
-            return Error{Failure::bad_input, fmt::format("`{}` is more than a year ago", original), {}, "type date and time"};
+            return Error{
+                Failure::bad_input, say(phrase("entry", "`%1` is more than a year ago"), original), {}, say(phrase("entry", "type date and time"))};
         return now_ms_ - minutes * minute_ms;
     }
 

@@ -26,7 +26,7 @@ struct UnitName {
 struct Entry {
     std::span<const UnitName> units;
     double highest;
-    std::string_view expected; ///< for messages
+    Phrase expected; ///< what to type
 };
 
 // 1 J = 1 W s, so 1 MJ = 1e6/3600 Wh (BIPM, SI Brochure, 9th edition, table 4; the hour: table 8).
@@ -35,9 +35,7 @@ constexpr UnitName gauge_units[] = {{"", 0}, {"%", 0}, {"percent", 0}};
 constexpr UnitName power_units[] = {{"", 0}, {"w", 0}, {"kw", 3}};
 constexpr double no_limit = 1e300;
 
-Error refused(std::string what, std::string_view expected) {
-    return Error{Failure::bad_input, std::move(what), {}, fmt::format("type {}", expected)};
-}
+Error refused(const Message& what, const Phrase& expected) { return Error{Failure::bad_input, what, {}, say(expected)}; }
 
 std::string without_blanks(std::string_view text) {
     std::string result;
@@ -74,21 +72,21 @@ std::string without_groups(std::string_view number) {
 
 Result<double> parse_entry(std::string_view text, const Entry& entry) {
     const std::string typed = plain_entry(text);
-    if (typed.empty()) return refused("nothing was typed", entry.expected);
+    if (typed.empty()) return refused(say(phrase("entry", "nothing was typed")), entry.expected);
     const auto after_number = std::string_view(typed).find_first_not_of("0123456789.,+-");
     const std::string number_part = without_groups(trimmed(std::string_view(typed).substr(0, after_number)));
     const std::string unit = after_number == std::string::npos ? std::string() : without_blanks(std::string_view(typed).substr(after_number));
-    if (number_part.empty()) return refused(fmt::format("`{}` is no number", text), entry.expected);
+    if (number_part.empty()) return refused(say(phrase("entry", "`%1` is no number"), text), entry.expected);
     if (const Result<double> number = parse_number(number_part); !number) return refused(number.error().what, entry.expected);
     for (const UnitName& known : entry.units) {
         if (known.name != unit) continue;
         const Result<double> scaled = parse_number(fmt::format("{}e{}", number_part, known.exponent));
         if (!scaled) return refused(scaled.error().what, entry.expected);
         const double value = scaled.value() / known.divisor;
-        if (value < 0 || value > entry.highest) return refused(fmt::format("`{}` is out of range", text), entry.expected);
+        if (value < 0 || value > entry.highest) return refused(say(phrase("entry", "`%1` is out of range"), text), entry.expected);
         return value == 0 ? 0.0 : value; // never -0
     }
-    return refused(fmt::format("`{}` is not understood after the number", unit), entry.expected);
+    return refused(say(phrase("entry", "`%1` is not understood after the number"), unit), entry.expected);
 }
 
 bool shown_by(double wh, double step_wh) { return std::abs(wh / step_wh - std::round(wh / step_wh)) < 1e-6; }
@@ -105,13 +103,15 @@ Result<double> parse_register_wh(std::string_view text, std::optional<double> st
 }
 
 Result<double> parse_energy_wh(std::string_view text) {
-    return parse_entry(text, {energy_units, no_limit, "an energy of 0 or more, such as 431, 431 Wh or 0.431 kWh"});
+    return parse_entry(text, {energy_units, no_limit, phrase("entry", "type an energy of 0 or more, such as 431, 431 Wh or 0.431 kWh")});
 }
 
-Result<double> parse_gauge_percent(std::string_view text) { return parse_entry(text, {gauge_units, 100, "a percentage from 0 to 100, such as 69"}); }
+Result<double> parse_gauge_percent(std::string_view text) {
+    return parse_entry(text, {gauge_units, 100, phrase("entry", "type a percentage from 0 to 100, such as 69")});
+}
 
 Result<double> parse_power_w(std::string_view text) {
-    return parse_entry(text, {power_units, no_limit, "a power of 0 or more, such as 64, 64 W or 0.064 kW"});
+    return parse_entry(text, {power_units, no_limit, phrase("entry", "type a power of 0 or more, such as 64, 64 W or 0.064 kW")});
 }
 
 } // namespace ullage

@@ -45,7 +45,9 @@ bool is_held(const FileIdentity& identity) {
     return std::ranges::count(held.identities, identity) > 0;
 }
 
-Error refused(std::string what, const std::string& path, std::string remedy) { return {Failure::refused, std::move(what), path, std::move(remedy)}; }
+Error refused(const Message& what, const std::string& path, const Message& remedy) { return {Failure::refused, what, path, remedy}; }
+
+Message other_name() { return say(phrase("files", "choose another file name")); }
 
 bool named_logbook(const fs::path& path) { return lower_case(path.extension().string()) == ".ullage"; }
 
@@ -112,42 +114,48 @@ bool is_side_file(const fs::path& path, const std::vector<std::string>& inputs) 
 
 Result<void> check_existing(const fs::path& target, const FileIdentity& identity, const std::string& path, const Replacing& replacing) {
     using Consent = Replacing::Consent;
-    if (is_held(identity)) return refused("this is the logbook that is open, which nothing replaces", path, "choose another file name");
-    if (is_write_protected(target)) return refused("the file is write-protected", path, "make it writable, or choose another file name");
-    const std::string forced = replacing.consent == Consent::own ? "choose another file name, or add --force" : "choose another file name";
-    if (replacing.consent != Consent::any && is_input(identity, replacing.inputs)) return refused("this file is read by the same call", path, forced);
+    if (is_held(identity)) return refused(say(phrase("files", "this is the logbook that is open, which nothing replaces")), path, other_name());
+    if (is_write_protected(target))
+        return refused(say(phrase("files", "the file is write-protected")), path,
+                       say(phrase("files", "make it writable, or choose another file name")));
+    const Message forced = replacing.consent == Consent::own ? say(phrase("files", "choose another file name, or add --force")) : other_name();
+    if (replacing.consent != Consent::any && is_input(identity, replacing.inputs))
+        return refused(say(phrase("files", "this file is read by the same call")), path, forced);
     if (named_logbook(target) || named_logbook(path) || has_side_file(target) || has_logbook_header(target)) {
-        if (replacing.consent != Consent::any) return refused("this is a logbook, with all its readings", path, forced);
-        if (has_side_file(target) || is_locked(target)) return refused("this logbook is in use", path, "close it first, or choose another file name");
+        if (replacing.consent != Consent::any) return refused(say(phrase("files", "this is a logbook, with all its readings")), path, forced);
+        if (has_side_file(target) || is_locked(target))
+            return refused(say(phrase("files", "this logbook is in use")), path, say(phrase("files", "close it first, or choose another file name")));
         return {};
     }
     if (replacing.consent == Consent::own && !is_as_written(target.string()))
-        return refused("a file of this name exists, and this program did not write it as it is now", path, forced);
+        return refused(say(phrase("files", "a file of this name exists, and this program did not write it as it is now")), path, forced);
     return {};
 }
 
 } // namespace
 
 Result<OutputTarget> output_target(const std::string& path, const Replacing& replacing) {
-    if (path.empty()) return Error{Failure::refused, "no file name is given", {}, "name a file"};
+    if (path.empty()) return Error{Failure::refused, say(phrase("files", "no file name is given")), {}, say(phrase("files", "name a file"))};
     std::error_code trouble;
     const fs::file_status status = fs::status(path, trouble);
     const bool exists = fs::exists(status);
     if (!exists && fs::is_symlink(fs::symlink_status(path, trouble)))
-        return refused("this link leads to no file", path, "remove the link, or choose another file name");
+        return refused(say(phrase("files", "this link leads to no file")), path,
+                       say(phrase("files", "remove the link, or choose another file name")));
     if (exists && !fs::is_regular_file(status))
-        return refused(fs::is_directory(status) ? "this is a folder" : "this is no regular file", path, "choose another file name");
+        return refused(fs::is_directory(status) ? say(phrase("files", "this is a folder")) : say(phrase("files", "this is no regular file")), path,
+                       other_name());
     const fs::path target = exists ? fs::canonical(path, trouble) : fs::path(path);
-    if (exists && trouble) return refused("the file cannot be reached: " + trouble.message(), path, "choose another file name");
+    if (exists && trouble) return refused(say(phrase("files", "the file cannot be reached: %1"), trouble.message()), path, other_name());
     if (is_side_file(target, replacing.inputs) || is_side_file(path, replacing.inputs))
-        return refused("the name is kept for what a logbook has beside it", path, "choose another file name");
+        return refused(say(phrase("files", "the name is kept for what a logbook has beside it")), path, other_name());
     if (!exists) {
         if (named_logbook(path) && replacing.consent != Replacing::Consent::any)
-            return refused("the ending .ullage is that of logbooks", path, "choose another ending");
+            return refused(say(phrase("files", "the ending .ullage is that of logbooks")), path, say(phrase("files", "choose another ending")));
         return OutputTarget{target, false};
     }
     const auto identity = file_identity(target);
-    if (!identity) return refused("the file has gone", path, "try again");
+    if (!identity) return refused(say(phrase("files", "the file has gone")), path, say(phrase("files", "try again")));
     if (Result<void> checked = check_existing(target, *identity, path, replacing); !checked) return checked.error();
     return OutputTarget{target, true};
 }

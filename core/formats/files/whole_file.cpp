@@ -24,11 +24,16 @@ namespace fs = std::filesystem;
 constexpr std::uintmax_t most_bytes = 64u << 20;
 
 Error system_error(int code, const std::string& path) {
-    if (code == ENOSPC || code == EDQUOT) return {Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
-    if (code == ENOENT) return {Failure::io, "the folder does not exist", path, "make the folder or choose another place"};
+    if (code == ENOSPC || code == EDQUOT)
+        return {Failure::disk_full, say(phrase("files", "there is no room left on the disk")), path,
+                say(phrase("files", "make room or choose another place"))};
+    if (code == ENOENT)
+        return {Failure::io, say(phrase("files", "the folder does not exist")), path,
+                say(phrase("files", "make the folder or choose another place"))};
     if (code == EACCES || code == EPERM || code == EROFS)
-        return {Failure::io, "writing is not permitted here", path, "choose a place that you may write to"};
-    return {Failure::io, std::string("cannot be written: ") + std::strerror(code), path, "choose another place"};
+        return {Failure::io, say(phrase("files", "writing is not permitted here")), path,
+                say(phrase("files", "choose a place that you may write to"))};
+    return {Failure::io, say(phrase("files", "cannot be written: %1"), std::strerror(code)), path, say(phrase("files", "choose another place"))};
 }
 
 /// A file descriptor that closes itself.
@@ -64,7 +69,8 @@ Result<void> give_name(const std::string& temporary, const OutputTarget& target,
     if (!target.exists) {
         moved = ::renameat2(AT_FDCWD, temporary.c_str(), AT_FDCWD, target.path.c_str(), RENAME_NOREPLACE);
         if (moved != 0 && errno == EEXIST)
-            return Error{Failure::refused, "a file of this name has just come into being", shown, "look at it, then try again"};
+            return Error{Failure::refused, say(phrase("files", "a file of this name has just come into being")), shown,
+                         say(phrase("files", "look at it, then try again"))};
     }
     // A file system without that promise says EINVAL.
     if (moved != 0 && (target.exists || errno == EINVAL)) moved = ::rename(temporary.c_str(), target.path.c_str());
@@ -137,15 +143,19 @@ Result<void> write_whole_file(const std::string& path, std::string_view bytes, c
 Result<std::string> read_whole_file(const std::string& path) {
     std::error_code trouble;
     const fs::file_status status = fs::status(path, trouble);
-    if (!fs::exists(status)) return Error{Failure::not_found, "there is no such file", path, "check the name"};
+    if (!fs::exists(status))
+        return Error{Failure::not_found, say(phrase("files", "there is no such file")), path, say(phrase("files", "check the name"))};
     if (!fs::is_regular_file(status))
-        return Error{Failure::refused, fs::is_directory(status) ? "this is a folder" : "this is no regular file", path, "name a file"};
+        return Error{Failure::refused,
+                     fs::is_directory(status) ? say(phrase("files", "this is a folder")) : say(phrase("files", "this is no regular file")), path,
+                     say(phrase("files", "name a file"))};
     if (fs::file_size(path, trouble) > most_bytes && !trouble)
-        return Error{Failure::refused, "the file is larger than 64 MiB, which no run sheet is", path, "check the name"};
+        return Error{Failure::refused, say(phrase("files", "the file is larger than 64 MiB, which no run sheet is")), path,
+                     say(phrase("files", "check the name"))};
     std::ifstream file(path, std::ios::binary);
-    if (!file) return Error{Failure::io, "the file cannot be read", path, "check its permissions"};
+    if (!file) return Error{Failure::io, say(phrase("files", "the file cannot be read")), path, say(phrase("files", "check its permissions"))};
     std::string bytes{std::istreambuf_iterator<char>(file), {}};
-    if (file.bad()) return Error{Failure::io, "reading the file failed", path, "check the disk"};
+    if (file.bad()) return Error{Failure::io, say(phrase("files", "reading the file failed")), path, say(phrase("files", "check the disk"))};
     return bytes;
 }
 

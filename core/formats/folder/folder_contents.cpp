@@ -5,8 +5,6 @@
 #include "formats/folder/logbook_folder.h"
 #include "formats/text/csv.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -114,19 +112,23 @@ std::span<const Column> columns() {
     return all;
 }
 
-Error bad(std::string what, long line, std::string remedy) {
-    return Error{Failure::bad_input, std::move(what), fmt::format("{}, line {}", folder_contents_name, line), std::move(remedy)};
+Error bad(const Message& what, long line, const Message& remedy) {
+    return Error{Failure::bad_input, what, say(phrase("folder", "line %1"), say_number(line)), remedy};
 }
 
 /// What a row must have besides.
 Result<void> check(const Entry& entry) {
     const bool of_run = entry.what == What::photo || entry.what == What::log;
     if (entry.what == What::setting) {
-        if (entry.name.empty() || !entry.value) return bad("a setting needs `name` and `value`", entry.line, "complete the row, or delete it");
+        if (entry.name.empty() || !entry.value)
+            return bad(say(phrase("folder", "a setting needs `name` and `value`")), entry.line,
+                       say(phrase("folder", "complete the row, or delete it")));
         return {};
     }
-    if (entry.file.empty()) return bad("the row names no file", entry.line, "complete the row, or delete it");
-    if (of_run && entry.run_sheet.empty()) return bad("the row does not say which run it belongs to", entry.line, "fill in `run_sheet`");
+    if (entry.file.empty())
+        return bad(say(phrase("folder", "the row names no file")), entry.line, say(phrase("folder", "complete the row, or delete it")));
+    if (of_run && entry.run_sheet.empty())
+        return bad(say(phrase("folder", "the row does not say which run it belongs to")), entry.line, say(phrase("folder", "fill in `run_sheet`")));
     return {};
 }
 
@@ -154,10 +156,14 @@ bool is_contents(std::string_view text) {
 Result<std::vector<Entry>> read_contents(std::string_view text) {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
     const std::string_view head = text.substr(0, text.find('\n'));
-    if (!head.starts_with(any_first_line)) return bad("this is no list of a logbook's folder", 1, "choose a folder that this program wrote");
+    if (!head.starts_with(any_first_line))
+        return bad(say(phrase("folder", "this is no list of a logbook's folder")), 1,
+                   say(phrase("folder", "choose a folder that this program wrote")));
     // A spreadsheet that saved it may have put separators behind.
     const std::size_t end = head.find_last_not_of(", \r");
-    if (head.substr(0, end + 1) != first_line) return bad("the folder is of a newer sort", 1, "bring it in with a newer version of this program");
+    if (head.substr(0, end + 1) != first_line)
+        return bad(say(phrase("folder", "the folder is of a newer sort")), 1,
+                   say(phrase("folder", "bring it in with a newer version of this program")));
     CsvReader csv(text.substr(std::min(text.size(), head.size() + 1)), 2);
     CsvRecord row;
     Result<bool> more = csv.next(row);
@@ -165,24 +171,30 @@ Result<std::vector<Entry>> read_contents(std::string_view text) {
     std::vector<const Column*> order;
     for (const std::string& title : row.fields) {
         const auto known = std::ranges::find(columns(), std::string_view(title), &Column::name);
-        if (known == columns().end()) return bad("there is no column `" + title + "`", row.line, "delete it, or name it as in the help");
+        if (known == columns().end())
+            return bad(say(phrase("folder", "there is no column `%1`"), title), row.line,
+                       say(phrase("folder", "delete it, or name it as in the help")));
         order.push_back(&*known);
     }
     for (const std::string_view needed : {"what", "file"})
         if (std::ranges::none_of(order, [&](const Column* column) { return column->name == needed; }))
-            return bad(fmt::format("the column `{}` is missing", needed), row.line, "restore it");
+            return bad(say(phrase("folder", "the column `%1` is missing"), needed), row.line, say(phrase("folder", "restore it")));
     std::vector<Entry> entries;
     while ((more = csv.next(row)) && more.value()) {
         if (std::ranges::all_of(row.fields, [](const std::string& field) { return field.empty(); })) continue;
         if (row.fields.size() != order.size())
-            return bad(fmt::format("the row has {} cells, the header {}", row.fields.size(), order.size()), row.line, "give it as many");
+            return bad(say_count(row.fields.size(), phrases("folder", "the row has %n cells, the header %1", "the row has %n cell, the header %1"),
+                                 say_number(order.size())),
+                       row.line, say(phrase("folder", "give it as many")));
         Entry entry;
         entry.line = row.line;
         for (std::size_t c = 0; c < order.size(); ++c) {
             const bool empty = row.fields[c].empty();
-            if (empty && order[c]->name == "what") return bad("the row does not say what it is", row.line, "fill in `what`");
+            if (empty && order[c]->name == "what")
+                return bad(say(phrase("folder", "the row does not say what it is")), row.line, say(phrase("folder", "fill in `what`")));
             if (!empty && !order[c]->read(entry, row.fields[c]))
-                return bad(fmt::format("`{}` is no {}", row.fields[c], order[c]->name), row.line, "correct the cell; the help says what it holds");
+                return bad(say(phrase("folder", "`%1` is no %2"), row.fields[c], order[c]->name), row.line,
+                           say(phrase("folder", "correct the cell; the help says what it holds")));
         }
         if (const Result<void> sound = check(entry); !sound) return sound.error();
         entries.push_back(std::move(entry));

@@ -50,7 +50,7 @@ struct FolderTally {
 using FolderProgress = std::function<bool(double share)>;
 
 /// "3 runs, 12 photos, 1 log": what there is some of.
-[[nodiscard]] std::string folder_tally_text(const FolderTally& tally);
+[[nodiscard]] Message say_folder_tally(const FolderTally& tally);
 
 /// Whether a folder has a `contents.csv` of this sort.
 [[nodiscard]] bool is_logbook_folder(const std::filesystem::path& folder);

@@ -9,8 +9,6 @@
 #include "formats/sheets/run_sheet.h"
 #include "trace/trace_import.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <fstream>
@@ -73,7 +71,8 @@ public:
                 for (const Entry& entry : entries.value()) {
                     if (entry.what != what) continue;
                     if (goes_on_ && !goes_on_(static_cast<double>(at) / static_cast<double>(entries.value().size())))
-                        return Error{Failure::refused, "stopped", root_.string(), "nothing was imported"};
+                        return Error{Failure::refused, say(phrase("folder", "stopped")), root_.string(),
+                                     say(phrase("folder", "nothing was imported"))};
                     ++at;
                     if (Result<void> taken = take(entry); !taken) return taken;
                 }
@@ -84,13 +83,9 @@ public:
     }
 
 private:
-    [[nodiscard]] Error at_root(Error error) const {
-        error.where = (root_ / error.where.text()).string();
-        return error;
-    }
-    [[nodiscard]] Error at_entry(const Entry& entry, std::string what, std::string remedy) const {
-        return Error{Failure::bad_input, std::move(what), fmt::format("{}, line {}", (root_ / folder_contents_name).string(), entry.line),
-                     std::move(remedy)};
+    [[nodiscard]] Error at_root(Error error) const { return within(std::move(error), (root_ / folder_contents_name).string()); }
+    [[nodiscard]] Error at_entry(const Entry& entry, const Message& what, const Message& remedy) const {
+        return at_root(Error{Failure::bad_input, what, say(phrase("folder", "line %1"), say_number(entry.line)), remedy});
     }
     /// Where the store refused something of a file, the file is named.
     [[nodiscard]] Error of_file(Error error, const Entry& entry) const {
@@ -112,13 +107,15 @@ private:
         for (const Entry& entry : entries) {
             if (entry.what == What::run_sheet) sheets.insert(entry.file);
             if (entry.what != What::setting && !files.insert(entry.file).second)
-                return at_entry(entry, "`" + entry.file + "` is named twice", "delete one of the rows");
+                return at_entry(entry, say(phrase("folder", "`%1` is named twice"), entry.file), say(phrase("folder", "delete one of the rows")));
             if (entry.what != What::setting && !lies_in_folder(entry.file))
-                return at_entry(entry, "`" + entry.file + "` is a link out of the folder", "put the file itself there");
+                return at_entry(entry, say(phrase("folder", "`%1` is a link out of the folder"), entry.file),
+                                say(phrase("folder", "put the file itself there")));
         }
         for (const Entry& entry : entries)
             if ((entry.what == What::photo || entry.what == What::log) && !sheets.contains(entry.run_sheet))
-                return at_entry(entry, "`" + entry.run_sheet + "` is no run sheet of this folder", "correct `run_sheet`");
+                return at_entry(entry, say(phrase("folder", "`%1` is no run sheet of this folder"), entry.run_sheet),
+                                say(phrase("folder", "correct `run_sheet`")));
         return {};
     }
 
@@ -159,7 +156,8 @@ private:
     Result<void> take_meter(const Entry& entry) {
         const Result<SheetImport> sheet = sheet_of(entry);
         if (!sheet) return sheet.error();
-        if (!sheet.value().record.meter) return at_entry(entry, "`" + entry.file + "` states no meter", "name a sheet that does");
+        if (!sheet.value().record.meter)
+            return at_entry(entry, say(phrase("folder", "`%1` states no meter"), entry.file), say(phrase("folder", "name a sheet that does")));
         const Result<std::vector<Meter>> known = logbook_.meters();
         if (!known) return known.error();
         const Meter& meter = *sheet.value().record.meter;
@@ -174,15 +172,15 @@ private:
         Result<SheetImport> sheet = sheet_of(entry);
         if (!sheet) return sheet.error();
         const RunRecord& record = sheet.value().record;
-        for (const Message& notice : sheet.value().notices) tally_.notices.push_back(entry.file + ", " + notice);
+        for (const Message& notice : sheet.value().notices) tally_.notices.push_back(say_joined({entry.file, notice}, ", "));
         RunOfFolder& run = runs_[entry.file];
         const Result<std::optional<int>> known = logbook_.number_of(record);
         if (!known) return known.error();
         if (known.value()) {
             run.known = true;
             ++tally_.known_runs;
-            tally_.notices.push_back(
-                fmt::format("{}: already in the logbook as run {} of {}, left out", entry.file, *known.value(), record.unit.name));
+            tally_.notices.push_back(say(phrase("folder", "%1: already in the logbook as run %2 of %3, left out"), entry.file,
+                                         say_number(*known.value()), record.unit.name));
             return {};
         }
         Result<RunRecord> added = logbook_.import(record);
@@ -204,12 +202,13 @@ private:
         if (entry.reading) {
             const auto row = static_cast<std::size_t>(*entry.reading) - 1;
             if (row >= run.rows.size())
-                return at_entry(entry, fmt::format("`{}` has no reading {}", entry.run_sheet, *entry.reading), "correct `reading`");
+                return at_entry(entry, say(phrase("folder", "`%1` has no reading %2"), entry.run_sheet, say_number(*entry.reading)),
+                                say(phrase("folder", "correct `reading`")));
             if (entry.time_ms && *entry.time_ms != run.rows[row].second)
                 return at_entry(entry,
-                                fmt::format("reading {} of `{}` is of {}, not of {}", *entry.reading, entry.run_sheet,
-                                            format_iso8601(run.rows[row].second, run.zone), format_iso8601(*entry.time_ms, run.zone)),
-                                "give the row of the reading that the photo shows");
+                                say(phrase("folder", "reading %1 of `%2` is of %3, not of %4"), say_number(*entry.reading), entry.run_sheet,
+                                    format_iso8601(run.rows[row].second, run.zone), format_iso8601(*entry.time_ms, run.zone)),
+                                say(phrase("folder", "give the row of the reading that the photo shows")));
             reading_uuid = run.rows[row].first;
         }
         Result<std::string> bytes = read_whole_file((root_ / entry.file).string());
@@ -233,7 +232,8 @@ private:
             if (!meters) return meters.error();
             const auto meter = std::ranges::find(meters.value(), entry.meter, &Meter::name);
             if (meter == meters.value().end())
-                return at_entry(entry, "there is no meter `" + entry.meter + "`", "correct `meter`, or add a row of the sort `meter`");
+                return at_entry(entry, say(phrase("folder", "there is no meter `%1`"), entry.meter),
+                                say(phrase("folder", "correct `meter`, or add a row of the sort `meter`")));
             meter_uuid = meter->uuid;
         }
         TraceReadOptions options;
@@ -246,7 +246,7 @@ private:
         const Result<ImportedTrace> added = import_trace(logbook_, path, run.run_uuid, meter_uuid, preview.value().detection, options);
         if (!added) return added.error();
         if (const long left_out = added.value().tally.left_out(); left_out > 0)
-            tally_.notices.push_back(entry.file + ": " + count_text(left_out, "row", "rows") + " left out");
+            tally_.notices.push_back(say_count(left_out, phrases("folder", "%1: %n rows left out", "%1: %n row left out"), entry.file));
         ++tally_.logs;
         return {};
     }
@@ -262,7 +262,7 @@ private:
         for (const LoadList& other : known.value()) {
             if (other.name != list.value().name) continue;
             if (write_load_list(other) != write_load_list(list.value()))
-                tally_.notices.push_back(entry.file + ": the logbook has another load list of this name; left out");
+                tally_.notices.push_back(say(phrase("folder", "%1: the logbook has another load list of this name; left out"), entry.file));
             return {};
         }
         const Result<LoadList> added = logbook_.add(list.value());
@@ -287,7 +287,8 @@ private:
         for (PvSheet other : known.value()) {
             if (other.name != sheet.name) continue;
             other.uuid = sheet.uuid;
-            if (other != sheet) tally_.notices.push_back(entry.file + ": the logbook has another PV sheet of this name; left out");
+            if (other != sheet)
+                tally_.notices.push_back(say(phrase("folder", "%1: the logbook has another PV sheet of this name; left out"), entry.file));
             return {};
         }
         const Result<PvSheet> added = logbook_.add(sheet);
@@ -306,8 +307,8 @@ private:
             return logbook_.set_method_setting(entry.name, *entry.value);
         }
         if (known->second != *entry.value)
-            tally_.notices.push_back(fmt::format("setting `{}`: the logbook states {}, the folder {}; that of the logbook stays", entry.name,
-                                                 exact_text(known->second), exact_text(*entry.value)));
+            tally_.notices.push_back(say(phrase("folder", "setting `%1`: the logbook states %2, the folder %3; that of the logbook stays"),
+                                         entry.name, say_digits(exact_text(known->second)), say_digits(exact_text(*entry.value))));
         return {};
     }
 

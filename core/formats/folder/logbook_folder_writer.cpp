@@ -52,7 +52,9 @@ public:
         if (Result<void> done = put(std::string(folder_contents_name), folder::contents_text(entries_)); !done) return done.error();
         std::error_code trouble;
         fs::rename(root_, target_, trouble);
-        if (trouble) return Error{Failure::io, "the folder cannot be named so: " + trouble.message(), target_.string(), "choose another name"};
+        if (trouble)
+            return Error{Failure::io, say(phrase("folder", "the folder cannot be named so: %1"), trouble.message()), target_.string(),
+                         say(phrase("folder", "choose another name"))};
         return std::move(tally_);
     }
 
@@ -62,14 +64,17 @@ private:
         const fs::file_status status = fs::symlink_status(target_, trouble);
         if (!fs::exists(status)) return {};
         if (fs::is_directory(status) && fs::is_empty(target_, trouble) && !trouble) return {};
-        return Error{Failure::refused, "there is something of this name already", target_.string(), "name a new folder"};
+        return Error{Failure::refused, say(phrase("folder", "there is something of this name already")), target_.string(),
+                     say(phrase("folder", "name a new folder"))};
     }
 
     Result<void> make_folder(const std::string& name) {
         if (!made_.insert(name).second) return {};
         std::error_code trouble;
         fs::create_directories(root_ / name, trouble);
-        if (trouble) return Error{Failure::io, "the folder cannot be made: " + trouble.message(), target_.string(), "choose another place"};
+        if (trouble)
+            return Error{Failure::io, say(phrase("folder", "the folder cannot be made: %1"), trouble.message()), target_.string(),
+                         say(phrase("folder", "choose another place"))};
         return {};
     }
 
@@ -87,7 +92,7 @@ private:
     [[nodiscard]] Result<void> ask() {
         ++done_;
         if (goes_on_ && !goes_on_(std::min(1.0, static_cast<double>(done_) / static_cast<double>(std::max<std::size_t>(1, expected_)))))
-            return Error{Failure::refused, "stopped", target_.string(), "nothing was written"};
+            return Error{Failure::refused, say(phrase("folder", "stopped")), target_.string(), say(phrase("folder", "nothing was written"))};
         return {};
     }
 
@@ -285,17 +290,17 @@ Result<FolderTally> write_logbook_folder(const Logbook& logbook, const fs::path&
     return FolderWriter(logbook, target, goes_on).write();
 }
 
-std::string folder_tally_text(const FolderTally& tally) {
-    std::string text;
-    const auto add = [&text](std::size_t count, std::string_view one, std::string_view many) {
-        if (count > 0) text += (text.empty() ? "" : ", ") + count_text(static_cast<long>(count), one, many);
+Message say_folder_tally(const FolderTally& tally) {
+    std::vector<Message> parts;
+    const auto add = [&parts](std::size_t count, const Phrase& counted) {
+        if (count > 0) parts.push_back(say_count(count, counted));
     };
-    add(tally.runs, "run", "runs");
-    add(tally.photos, "photo", "photos");
-    add(tally.logs, "log", "logs");
-    add(tally.load_lists, "load list", "load lists");
-    add(tally.pv_sheets, "PV sheet", "PV sheets");
-    return text.empty() ? "nothing" : text;
+    add(tally.runs, phrases("folder", "%n runs", "%n run"));
+    add(tally.photos, phrases("folder", "%n photos", "%n photo"));
+    add(tally.logs, phrases("folder", "%n logs", "%n log"));
+    add(tally.load_lists, phrases("folder", "%n load lists", "%n load list"));
+    add(tally.pv_sheets, phrases("folder", "%n PV sheets", "%n PV sheet"));
+    return parts.empty() ? say(phrase("folder", "nothing")) : say_joined(parts, ", ");
 }
 
 } // namespace ullage

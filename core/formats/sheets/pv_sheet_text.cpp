@@ -18,7 +18,7 @@ namespace {
 
 using OptionalNumber = std::optional<double>;
 
-Error pv_error(std::string what, std::string remedy) { return {Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
+Error pv_error(const Message& what, const Message& remedy) { return {Failure::bad_input, what, {}, remedy}; }
 
 std::string number_text(const OptionalNumber& number) { return number ? exact_text(*number) : std::string(); }
 
@@ -36,7 +36,8 @@ PvKey limit_key(std::string_view name, const Phrase& help, const NumberRange& ra
     PvKey key = number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.limits.*member; });
     key.read = [read = key.read, range, member](PvSheetText& sheet, std::string_view value) -> Result<void> {
         if (Result<void> done = read(sheet, value); !done) return done;
-        if (!(*(sheet.limits.*member) > 0)) return pv_error("a limit is above 0", "enter what the unit's label says");
+        if (!(*(sheet.limits.*member) > 0))
+            return pv_error(say(phrase("sheets", "a limit is above 0")), say(phrase("sheets", "enter what the unit's label says")));
         return check_number({}, sheet.limits.*member, range);
     };
     return key;
@@ -75,7 +76,8 @@ PvKey count_key(std::string_view name, const Phrase& help, int PvSheet::*member)
                 const Result<double> number = parse_number(value);
                 if (!number) return number.error();
                 if (number.value() != std::floor(number.value()) || number.value() < 1 || number.value() > 1000)
-                    return pv_error(fmt::format("`{}` is no number of modules", value), "give a whole number from 1 to 1000");
+                    return pv_error(say(phrase("sheets", "`%1` is no number of modules"), value),
+                                    say(phrase("sheets", "give a whole number from 1 to 1000")));
                 sheet.sheet.*member = static_cast<int>(number.value());
                 return {};
             }};
@@ -87,7 +89,8 @@ PvKey cell_key() {
             [](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const std::string kind = lower_case(value);
                 if (kind != "crystalline silicon" && kind != "other")
-                    return pv_error(fmt::format("`{}` is no kind of cell", value), "use `crystalline silicon` or `other`");
+                    return pv_error(say(phrase("sheets", "`%1` is no kind of cell"), value),
+                                    say(phrase("sheets", "use `crystalline silicon` or `other`")));
                 sheet.sheet.crystalline_silicon = kind != "other";
                 return {};
             }};
@@ -140,7 +143,8 @@ Result<PvCoefficient> parse_pv_coefficient(std::string_view text) {
     PvCoefficient coefficient;
     static constexpr std::string_view percents[] = {"", "%", "%/°c", "%/c", "%/k"}, millis[] = {"mv/°c", "mv/c", "mv/k"};
     if (std::ranges::count(millis, unit) > 0) coefficient.per = PvPerDegree::milli;
-    else if (std::ranges::count(percents, unit) == 0) return pv_error(fmt::format("`{}` has an unknown unit", typed), "use %/°C or mV/°C");
+    else if (std::ranges::count(percents, unit) == 0)
+        return pv_error(say(phrase("sheets", "`%1` has an unknown unit"), typed), say(phrase("sheets", "use %/°C or mV/°C")));
     std::string_view digits = trimmed(std::string_view(typed).substr(0, std::min(end, typed.size())));
     if (digits.starts_with('+')) digits.remove_prefix(1);
     const Result<double> number = parse_number(digits);
@@ -165,14 +169,18 @@ Result<PvSheetText> read_pv_sheet(std::string_view text, const std::string& wher
         const std::size_t colon = line.find(':');
         const std::string name = lower_case(trimmed(line.substr(0, colon)));
         const auto at_line = [&](Error error) {
-            error.where = fmt::format("{}, line {}", where, line_number);
+            error.where = say(phrase("sheets", "%1, line %2"), where, say_number(line_number));
             return error;
         };
-        if (colon == std::string_view::npos) return at_line(pv_error("the line has no colon", "write `key: value`, or begin a comment with #"));
+        if (colon == std::string_view::npos)
+            return at_line(
+                pv_error(say(phrase("sheets", "the line has no colon")), say(phrase("sheets", "write `key: value`, or begin a comment with #"))));
         const auto key = std::ranges::find(pv_keys(), std::string_view(name), &PvKey::name);
         if (key == pv_keys().end())
-            return at_line(pv_error(fmt::format("the key `{}` is not known", name), "see ullage pv-check --help for the keys"));
-        if (std::ranges::count(seen, key->name) > 0) return at_line(pv_error(fmt::format("the key `{}` stands twice", name), "keep one of the two"));
+            return at_line(
+                pv_error(say(phrase("sheets", "the key `%1` is not known"), name), say(phrase("sheets", "see ullage pv-check --help for the keys"))));
+        if (std::ranges::count(seen, key->name) > 0)
+            return at_line(pv_error(say(phrase("sheets", "the key `%1` stands twice"), name), say(phrase("sheets", "keep one of the two"))));
         seen.push_back(key->name);
         const Result<std::string> value = unescaped_preface(line.substr(colon + 1));
         if (!value) return at_line(value.error());
@@ -181,7 +189,7 @@ Result<PvSheetText> read_pv_sheet(std::string_view text, const std::string& wher
     }
     if (Result<void> good = check_pv_sheet(sheet.sheet); !good) {
         Error error = good.error();
-        error.where = where + ", " + error.where;
+        error.where = say_joined({where, error.where}, ", ");
         return error;
     }
     return sheet;

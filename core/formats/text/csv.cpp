@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/text/csv.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
 
-Error CsvReader::error_at(std::size_t position, long line, std::string what, std::string remedy) const {
+Error CsvReader::error_at(std::size_t position, long line, const Message& what, const Message& remedy) const {
     const std::string_view before = text_.substr(0, position);
     const auto line_break = before.rfind('\n');
     const std::string_view in_line = line_break == std::string_view::npos ? before : before.substr(line_break + 1);
     // Bytes that continue a UTF-8 character are not counted.
     const auto characters = std::ranges::count_if(in_line, [](char c) { return (c & 0xC0) != 0x80; });
-    return Error{Failure::bad_input, std::move(what), fmt::format("line {}, character {}", line, characters + 1), std::move(remedy)};
+    return Error{Failure::bad_input, what, say(phrase("text", "line %1, character %2"), say_number(line), say_number(characters + 1)), remedy};
 }
 
 bool CsvReader::at_line_end() const { return at_ >= text_.size() || text_[at_] == '\n' || text_.substr(at_, 2) == "\r\n"; }
@@ -24,7 +22,8 @@ Result<void> CsvReader::quoted_field(std::string& field) {
     for (;;) {
         const auto quote = text_.find('"', at_);
         if (quote == std::string_view::npos)
-            return error_at(opened_at, opened_line, "this quote is never closed", "close it, or write a quote within a field twice");
+            return error_at(opened_at, opened_line, say(phrase("text", "this quote is never closed")),
+                            say(phrase("text", "close it, or write a quote within a field twice")));
         const std::string_view piece = text_.substr(at_, quote - at_);
         field += piece;
         line_ += std::ranges::count(piece, '\n');
@@ -34,7 +33,8 @@ Result<void> CsvReader::quoted_field(std::string& field) {
         ++at_;
     }
     if (!at_line_end() && text_[at_] != ',')
-        return error_at(at_, line_, "text follows a closing quote", "put a comma after the field, or write a quote within it twice");
+        return error_at(at_, line_, say(phrase("text", "text follows a closing quote")),
+                        say(phrase("text", "put a comma after the field, or write a quote within it twice")));
     return {};
 }
 
@@ -44,8 +44,10 @@ Result<void> CsvReader::plain_field(std::string& field) {
     at_ = end;
     if (at_line_end() || text_[at_] == ',') return {};
     if (text_[at_] == '"')
-        return error_at(at_, line_, "a quote stands inside a field without quotes", "put the field in quotes and write the quote twice");
-    return error_at(at_, line_, "a carriage return without line feed", "save the file with LF or CRLF line ends");
+        return error_at(at_, line_, say(phrase("text", "a quote stands inside a field without quotes")),
+                        say(phrase("text", "put the field in quotes and write the quote twice")));
+    return error_at(at_, line_, say(phrase("text", "a carriage return without line feed")),
+                    say(phrase("text", "save the file with LF or CRLF line ends")));
 }
 
 Result<bool> CsvReader::next(CsvRecord& record) {

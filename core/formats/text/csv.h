@@ -37,7 +37,7 @@ private:
     [[nodiscard]] Result<void> quoted_field(std::string& field);
     [[nodiscard]] Result<void> plain_field(std::string& field);
     [[nodiscard]] bool at_line_end() const;
-    [[nodiscard]] Error error_at(std::size_t position, long line, std::string what, std::string remedy) const;
+    [[nodiscard]] Error error_at(std::size_t position, long line, const Message& what, const Message& remedy) const;
 
     std::string_view text_;
     std::size_t at_ = 0;

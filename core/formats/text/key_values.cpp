@@ -3,19 +3,17 @@
 
 #include "base/number.h"
 
-#include <fmt/format.h>
-
 #include <utility>
 
 namespace ullage::sheet {
 
-Error wrong(std::string what, std::string remedy) { return Error{Failure::bad_input, std::move(what), {}, std::move(remedy)}; }
+Error wrong(const Message& what, const Message& remedy) { return Error{Failure::bad_input, what, {}, remedy}; }
 
 Result<double> number_in(std::string_view text, const NumberRange& range) {
     Result<double> number = parse_number(trimmed(text));
     if (!number) return number;
     if (!check_number({}, number.value(), range))
-        return wrong(fmt::format("`{}` is out of range", text), say(phrase("formats", "give %1"), say_range(range)));
+        return wrong(say(phrase("text", "`%1` is out of range"), text), say(phrase("text", "give %1"), say_range(range)));
     return number;
 }
 

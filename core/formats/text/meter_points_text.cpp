@@ -4,8 +4,6 @@
 #include "base/number.h"
 #include "formats/text/inside/key_values.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
@@ -14,8 +12,6 @@ namespace {
 
 using sheet::number_in;
 using sheet::wrong;
-
-constexpr std::string_view point_shape = "give load, correction, U and k, like `100 0.998 0.3 2; 500 1.001 0.25 2`";
 
 std::vector<std::string_view> pieces_of(std::string_view text, std::string_view separators) {
     std::vector<std::string_view> pieces;
@@ -32,7 +28,8 @@ std::vector<std::string_view> pieces_of(std::string_view text, std::string_view 
 Result<MeterPoint> point_from(std::string_view text) {
     const auto numbers = pieces_of(text, " \t\r");
     if (numbers.size() < 2 || numbers.size() > 4)
-        return wrong(fmt::format("`{}` is no point of correction", trimmed(text)), std::string(point_shape));
+        return wrong(say(phrase("text", "`%1` is no point of correction"), trimmed(text)),
+                     say(phrase("text", "give load, correction, U and k, like `100 0.998 0.3 2; 500 1.001 0.25 2`")));
     const NumberRange ranges[] = {load_range, correction_range, meter_limit_range, coverage_factor_range};
     std::optional<double> values[4];
     for (std::size_t i = 0; i < numbers.size(); ++i) {
@@ -70,7 +67,9 @@ Result<std::vector<MeterPoint>> meter_points_from(std::string_view text) {
         return good.error();
     std::ranges::stable_sort(points, {}, &MeterPoint::load_w);
     const auto twice = std::ranges::adjacent_find(points, {}, &MeterPoint::load_w);
-    if (twice != points.end()) return wrong(fmt::format("the load {} W stands twice", exact_text(twice->load_w)), "state each load once");
+    if (twice != points.end())
+        return wrong(say(phrase("text", "the load %1 W stands twice"), say_digits(exact_text(twice->load_w))),
+                     say(phrase("text", "state each load once")));
     return points;
 }
 

@@ -66,10 +66,10 @@ Result<std::string> unescaped_preface(std::string_view text) {
         const auto escape = std::ranges::find(escapes, letter, &Escape::letter);
         if (escape == std::end(escapes))
             return Error{Failure::bad_input,
-                         letter == '\0' ? std::string("a backslash ends the value")
-                                        : "a backslash stands before a character that it has no meaning for",
+                         letter == '\0' ? say(phrase("text", "a backslash ends the value"))
+                                        : say(phrase("text", "a backslash stands before a character that it has no meaning for")),
                          {},
-                         "write `\\\\` for a backslash"};
+                         say(phrase("text", "write `\\\\` for a backslash"))};
         value += escape->meaning;
         kept = value.size();
     }

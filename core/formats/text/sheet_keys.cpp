@@ -7,8 +7,6 @@
 #include "model/limits.h"
 #include "model/tags.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
@@ -33,13 +31,12 @@ SheetKey unit_text(const char* name, std::size_t most, std::string Unit::*member
             [member, most](RunRecord& record, std::string_view text) { return put(record.unit.*member, text, most); }};
 }
 
-/// "`drain`, `no-load drain` or …" for messages.
+/// "use `drain`, `no-load drain` or …": as files have them.
 template <class Values, class Text>
-std::string choices(const Values& values, Text text) {
-    std::string words;
-    for (std::size_t i = 0; i < std::size(values); ++i)
-        words += fmt::format("{}`{}`", i == 0 ? "" : i + 1 == std::size(values) ? " or " : ", ", text(values[i]));
-    return words;
+Message use_one_of(const Values& values, Text text) {
+    std::vector<Message> words;
+    for (const auto& value : values) words.emplace_back("`" + std::string(text(value)) + "`");
+    return say(phrase("text", "use %1"), say_choice(words));
 }
 
 SheetKey purchased_key() {
@@ -75,7 +72,7 @@ SheetKey run_kind_key() {
     return {"run", [](const RunRecord& record) { return std::string(run_kind_text(record.run.kind)); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const auto kind = run_kind_from(lower_case(text));
-                if (!kind) return wrong(fmt::format("`{}` is no kind of run", text), "use " + choices(all_run_kinds, run_kind_text));
+                if (!kind) return wrong(say(phrase("text", "`%1` is no kind of run"), text), use_one_of(all_run_kinds, run_kind_text));
                 record.run.kind = *kind;
                 return {};
             }};
@@ -85,7 +82,7 @@ SheetKey run_end_key() {
     return {"ended", [](const RunRecord& record) { return std::string(run_end_text(record.run.end)); },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const auto end = run_end_from(lower_case(text));
-                if (!end) return wrong(fmt::format("`{}` is no way a run ends", text), "use " + choices(all_run_ends, run_end_text));
+                if (!end) return wrong(say(phrase("text", "`%1` is no way a run ends"), text), use_one_of(all_run_ends, run_end_text));
                 record.run.end = *end;
                 return {};
             }};
@@ -100,7 +97,8 @@ SheetKey started_full_key() {
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 const std::string answer = lower_case(text);
                 if (answer != "yes" && answer != "no")
-                    return wrong(fmt::format("`{}` is neither yes nor no", text), "use `yes` or `no`, or leave the key out when it is not known");
+                    return wrong(say(phrase("text", "`%1` is neither yes nor no"), text),
+                                 say(phrase("text", "use `yes` or `no`, or leave the key out when it is not known")));
                 record.run.started_full = answer == "yes";
                 return {};
             }};
@@ -110,7 +108,8 @@ SheetKey time_zone_key() {
     return {"time_zone", [](const RunRecord& record) { return record.run.time_zone; },
             [](RunRecord& record, std::string_view text) -> Result<void> {
                 if (!zone_exists(text))
-                    return wrong(fmt::format("`{}` is no time zone known to this machine", text), "use an IANA name such as Europe/Vienna, or UTC");
+                    return wrong(say(phrase("text", "`%1` is no time zone known to this machine"), text),
+                                 say(phrase("text", "use an IANA name such as Europe/Vienna, or UTC")));
                 record.run.time_zone = text;
                 return {};
             }};
@@ -147,7 +146,7 @@ SheetKey charge_source_key() {
         [](const RunRecord& record) { return record.run.charge_source ? std::string(charge_source_text(*record.run.charge_source)) : std::string(); },
         [](RunRecord& record, std::string_view text) -> Result<void> {
             const auto source = charge_source_from(lower_case(text));
-            if (!source) return wrong(fmt::format("`{}` is no source of a charge", text), "use " + choices(all_charge_sources, charge_source_text));
+            if (!source) return wrong(say(phrase("text", "`%1` is no source of a charge"), text), use_one_of(all_charge_sources, charge_source_text));
             record.run.charge_source = *source;
             return {};
         }};

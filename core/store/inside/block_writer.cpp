@@ -31,7 +31,8 @@ bool BlockWriter::go_on(const Trace& trace) {
 Result<void> BlockWriter::take(std::span<const TraceSample> samples) {
     for (const TraceSample& sample : samples) {
         if (count_ > 0 && sample.time_ms <= last_ms_)
-            return Error{Failure::bad_input, "the samples are not in order of time", {}, "sort the log by time"};
+            return Error{
+                Failure::bad_input, say(phrase("store", "the samples are not in order of time")), {}, say(phrase("store", "sort the log by time"))};
         if (auto sound = check(sample); !sound) return sound;
         if (count_++ == 0) first_ms_ = sample.time_ms;
         last_ms_ = sample.time_ms;

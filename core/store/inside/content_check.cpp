@@ -68,7 +68,7 @@ Result<void> check_pv_kinds(SQLite::Database& database, const fs::path& path) {
     SQLite::Statement unknown(database, "SELECT 1 FROM pv_sheets WHERE max(coalesce(voc_per_c_unit, 1), coalesce(vmp_per_c_unit, 1), "
                                         "coalesce(power_per_c_unit, 1)) > ?1 UNION ALL SELECT 1 FROM runs WHERE charge_source > ?2");
     Binder(unknown).integer(static_cast<int>(PvPerDegree::milli)).integer(static_cast<int>(*std::prev(std::end(all_charge_sources))));
-    if (unknown.executeStep()) return damaged_error(path, "a PV sheet or the source of a charge is of an unknown kind");
+    if (unknown.executeStep()) return damaged_error(path, say(phrase("store", "a PV sheet or the source of a charge is of an unknown kind")));
     return {};
 }
 
@@ -79,19 +79,20 @@ Result<void> check_kinds(SQLite::Database& database, const fs::path& path) {
         .integer(static_cast<int>(*std::prev(std::end(all_run_kinds))))
         .integer(static_cast<int>(*std::prev(std::end(all_run_ends))))
         .integer(static_cast<int>(*std::prev(std::end(all_mark_kinds))));
-    if (unknown.executeStep()) return damaged_error(path, "a run or a mark is of an unknown kind");
+    if (unknown.executeStep()) return damaged_error(path, say(phrase("store", "a run or a mark is of an unknown kind")));
     if (Result<void> sheets = check_pv_kinds(database, path); !sheets) return sheets;
     if (!database.tableExists("photos")) return {};
     SQLite::Statement photos(database, "SELECT 1 FROM photos WHERE format > ?1");
     Binder(photos).integer(static_cast<int>(PhotoFormat::png));
-    if (photos.executeStep()) return damaged_error(path, "a photo is of an unknown kind");
+    if (photos.executeStep()) return damaged_error(path, say(phrase("store", "a photo is of an unknown kind")));
     return {};
 }
 
 } // namespace
 
-Error damaged_error(const fs::path& path, const std::string& detail) {
-    return {Failure::damaged, "the logbook is damaged (" + detail + ")", path.string(), "restore it from a copy; nothing was changed"};
+Error damaged_error(const fs::path& path, const Message& detail) {
+    return {Failure::damaged, say(phrase("store", "the logbook is damaged (%1)"), detail), path.string(),
+            say(phrase("store", "restore it from a copy; nothing was changed"))};
 }
 
 void harden(SQLite::Database& database) {
@@ -119,9 +120,9 @@ Result<void> check_schema(SQLite::Database& database, const fs::path& path) {
     // The write-ahead log may have brought another version than the header of the file.
     const std::int64_t version = database.execAndGet("PRAGMA user_version").getInt64();
     if (version > newest_version()) return newer_version_error(version, path);
-    if (version < 1) return damaged_error(path, "it has no version");
+    if (version < 1) return damaged_error(path, say(phrase("store", "it has no version")));
     if (!has_schema_of(database, static_cast<int>(version)))
-        return damaged_error(path, "its tables are not those of version " + std::to_string(version));
+        return damaged_error(path, say(phrase("store", "its tables are not those of version %1"), say_number(version)));
     return {};
 }
 
@@ -129,7 +130,7 @@ Result<void> check_structure(SQLite::Database& database, const fs::path& path) {
     const std::string finding = database.execAndGet("PRAGMA integrity_check(1)").getString();
     if (finding != "ok") return damaged_error(path, finding);
     SQLite::Statement orphans(database, "PRAGMA foreign_key_check");
-    if (orphans.executeStep()) return damaged_error(path, "a row of " + orphans.getColumn(0).getString() + " has lost its owner");
+    if (orphans.executeStep()) return damaged_error(path, say(phrase("store", "a row of %1 has lost its owner"), orphans.getColumn(0).getString()));
     return check_kinds(database, path);
 }
 

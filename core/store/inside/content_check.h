@@ -28,6 +28,6 @@ void harden(SQLite::Database& database);
 /// version. Error: damaged, naming the value.
 [[nodiscard]] Result<void> check_values(SQLite::Database& database, const std::filesystem::path& path);
 
-[[nodiscard]] Error damaged_error(const std::filesystem::path& path, const std::string& detail);
+[[nodiscard]] Error damaged_error(const std::filesystem::path& path, const Message& detail);
 
 } // namespace ullage::store

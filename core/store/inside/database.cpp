@@ -43,8 +43,8 @@ void keep_in_memory(SQLite::Database& database, std::int64_t size) {
 }
 
 Error changed_meanwhile(const fs::path& path) {
-    return {Failure::in_use, "the file changed while it was being opened", path.string(),
-            "wait until the other program has done with it, then open it again"};
+    return {Failure::in_use, say(phrase("store", "the file changed while it was being opened")), path.string(),
+            say(phrase("store", "wait until the other program has done with it, then open it again"))};
 }
 
 std::uint32_t header_counter(int descriptor) {
@@ -98,7 +98,8 @@ Result<Connection> Connection::record(const fs::path& path, const std::atomic<bo
     if (!untouched && !checked.value().left_open) return changed_meanwhile(path);
 
     if (database.execAndGet("PRAGMA journal_mode = WAL").getString() != "wal")
-        return Error{Failure::io, "the disk does not allow safe recording", path.string(), "copy the logbook to a disk of this machine"};
+        return Error{Failure::io, say(phrase("store", "the disk does not allow safe recording")), path.string(),
+                     say(phrase("store", "copy the logbook to a disk of this machine"))};
     database.exec("PRAGMA synchronous = FULL");
     database.exec("PRAGMA wal_autocheckpoint = 0");
     migrate(database, newest_version());
@@ -178,8 +179,8 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
     // An empty one holds nothing: it stays where an open logbook was moved away.
     for (const char* ending : {"-wal", "-journal"})
         if (fs::file_size(absolute.string() + ending, code) > 0 && !code)
-            return Error{Failure::refused, "the remains of another logbook of this name lie in the folder", absolute.string() + ending,
-                         "choose another name"};
+            return Error{Failure::refused, say(phrase("store", "the remains of another logbook of this name lie in the folder")),
+                         absolute.string() + ending, say(phrase("store", "choose another name"))};
     if (auto obstacle = making_obstacle(absolute.parent_path())) return *obstacle;
 
     const Result<WorkFolder> unfinished = WorkFolder::make(absolute.parent_path());
@@ -190,8 +191,8 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
     vacuum.exec();
     if (trust == CopyTrust::check_it)
         if (auto sound = check_logbook(part); !sound)
-            return Error{Failure::damaged, "not all of the open logbook can be read any more", target.string(),
-                         "restore the logbook from a copy of it; no copy was made"};
+            return Error{Failure::damaged, say(phrase("store", "not all of the open logbook can be read any more")), target.string(),
+                         say(phrase("store", "restore the logbook from a copy of it; no copy was made"))};
     return put_in_place(part, absolute);
 }
 
@@ -200,18 +201,27 @@ Error error_from(const SQLite::Exception& exception, const fs::path& path) {
     switch (exception.getErrorCode()) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED: return in_use_error(path);
-    case SQLITE_FULL: return {Failure::disk_full, "the disk is full; nothing was recorded", where, "free some space, then try again"};
-    case SQLITE_READONLY: return {Failure::read_only, "the logbook cannot be written", where, "check the permissions of the file and its folder"};
+    case SQLITE_FULL:
+        return {Failure::disk_full, say(phrase("store", "the disk is full; nothing was recorded")), where,
+                say(phrase("store", "free some space, then try again"))};
+    case SQLITE_READONLY:
+        return {Failure::read_only, say(phrase("store", "the logbook cannot be written")), where,
+                say(phrase("store", "check the permissions of the file and its folder"))};
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return {Failure::damaged, std::string("the logbook is damaged (") + exception.what() + ")", where, "close it and restore it from a copy"};
+        return {Failure::damaged, say(phrase("store", "the logbook is damaged (%1)"), exception.what()), where,
+                say(phrase("store", "close it and restore it from a copy"))};
     case SQLITE_CONSTRAINT:
-        return {Failure::refused, std::string("the logbook refused this (") + exception.what() + "); nothing was recorded", where, {}};
-    case SQLITE_CANTOPEN: return {Failure::io, "the file cannot be opened", where, "check the permissions of the file and its folder"};
-    case SQLITE_NOMEM: return {Failure::io, "the memory is used up; nothing was recorded", where, "close other programs"};
+        return {Failure::refused, say(phrase("store", "the logbook refused this (%1); nothing was recorded"), exception.what()), where, {}};
+    case SQLITE_CANTOPEN:
+        return {Failure::io, say(phrase("store", "the file cannot be opened")), where,
+                say(phrase("store", "check the permissions of the file and its folder"))};
+    case SQLITE_NOMEM:
+        return {Failure::io, say(phrase("store", "the memory is used up; nothing was recorded")), where,
+                say(phrase("store", "close other programs"))};
     default:
-        return {Failure::io, std::string("the disk reported a fault; nothing was recorded (") + exception.what() + ")", where,
-                "check the disk and its cable, then try again"};
+        return {Failure::io, say(phrase("store", "the disk reported a fault; nothing was recorded (%1)"), exception.what()), where,
+                say(phrase("store", "check the disk and its cable, then try again"))};
     }
 }
 

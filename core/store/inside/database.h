@@ -90,7 +90,8 @@ auto guarded(const std::filesystem::path& path, Action action) -> decltype(actio
     } catch (const SQLite::Exception& exception) {
         return error_from(exception, path);
     } catch (const std::filesystem::filesystem_error& exception) {
-        return Error{Failure::io, std::string("the file cannot be reached (") + exception.what() + ")", path.string(), "check the folder"};
+        return Error{Failure::io, say(phrase("store", "the file cannot be reached (%1)"), exception.what()), path.string(),
+                     say(phrase("store", "check the folder"))};
     }
 }
 

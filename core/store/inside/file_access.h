@@ -58,6 +58,9 @@ private:
 /// until the folder's entry is on the disk too. Errors: refused (target exists), io.
 [[nodiscard]] Result<void> put_in_place(const std::filesystem::path& file, const std::filesystem::path& target);
 
+/// The same in the place of what `target` is now. Error: io.
+[[nodiscard]] Result<void> replace_in_place(const std::filesystem::path& file, const std::filesystem::path& target);
+
 [[nodiscard]] Error target_exists_error(const std::filesystem::path& target);
 
 } // namespace ullage::store

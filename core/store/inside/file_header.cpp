@@ -30,25 +30,27 @@ std::uint32_t change_counter(std::span<const unsigned char> head) { return stati
 
 Error newer_version_error(std::int64_t version, const std::filesystem::path& path) {
     return {Failure::newer_version,
-            "this logbook was written by a newer version of Ullage (file version " + std::to_string(version) + ", this program knows up to " +
-                std::to_string(newest_version()) + ")",
-            path.string(), "open it with the newer program; nothing was changed"};
+            say(phrase("store", "this logbook was written by a newer version of Ullage (file version %1, this program knows up to %2)"),
+                say_number(version), say_number(newest_version())),
+            path.string(), say(phrase("store", "open it with the newer program; nothing was changed"))};
 }
 
 Result<void> check_header(std::span<const unsigned char> head, const std::filesystem::path& path) {
     if (head.empty())
-        return Error{Failure::not_a_logbook, "the file is empty", path.string(), "choose another file, or make a new logbook under another name"};
+        return Error{Failure::not_a_logbook, say(phrase("store", "the file is empty")), path.string(),
+                     say(phrase("store", "choose another file, or make a new logbook under another name"))};
     const std::size_t shown = std::min(head.size(), magic.size());
     const bool database = std::equal(head.begin(), head.begin() + static_cast<std::ptrdiff_t>(shown), magic.begin(),
                                      [](unsigned char a, char b) { return a == static_cast<unsigned char>(b); });
     if (!database)
-        return Error{Failure::not_a_logbook, "the file is no logbook", path.string(),
-                     "choose a .ullage file; run sheets are imported into a logbook"};
+        return Error{Failure::not_a_logbook, say(phrase("store", "the file is no logbook")), path.string(),
+                     say(phrase("store", "choose a .ullage file; run sheets are imported into a logbook"))};
     if (head.size() < header_bytes)
-        return Error{Failure::damaged, "the file is cut off after " + std::to_string(head.size()) + " bytes", path.string(),
-                     "restore it from a copy"};
+        return Error{Failure::damaged, say(phrase("store", "the file is cut off after %1 bytes"), say_number(head.size())), path.string(),
+                     say(phrase("store", "restore it from a copy"))};
     if (big_endian(head, application_id_at) != application_id)
-        return Error{Failure::not_a_logbook, "the file is a database of another program", path.string(), "choose a .ullage file"};
+        return Error{Failure::not_a_logbook, say(phrase("store", "the file is a database of another program")), path.string(),
+                     say(phrase("store", "choose a .ullage file"))};
     const std::int32_t version = big_endian(head, user_version_at);
     if (version > newest_version()) return newer_version_error(version, path);
     return {};

@@ -13,9 +13,9 @@ FileState from(const struct stat& status) {
     return {status.st_dev, status.st_ino, status.st_size, nanoseconds(status.st_mtim), nanoseconds(status.st_ctim), status.st_nlink};
 }
 
-Error displaced(const std::string& what, const std::filesystem::path& path) {
-    return {Failure::displaced, what + "; nothing more is recorded", path.string(),
-            "save the open logbook under another name and go on there; what you entered stays in its fields"};
+Error displaced(const Message& what, const std::filesystem::path& path) {
+    return {Failure::displaced, say_joined({what, say(phrase("store", "nothing more is recorded"))}, "; "), path.string(),
+            say(phrase("store", "save the open logbook under another name and go on there; what you entered stays in its fields"))};
 }
 
 } // namespace
@@ -35,12 +35,13 @@ std::optional<FileState> state_of(const std::filesystem::path& path) {
 std::optional<Error> displacement(int descriptor, const FileState& left, const std::filesystem::path& path) {
     const auto open = state_of(descriptor);
     const auto named = state_of(path);
-    if (!open) return displaced("the logbook's file cannot be reached", path);
-    if (open->names == 0 && !named) return displaced("the logbook's file was removed while it was open", path);
-    if (!named) return displaced("the logbook's file was renamed or moved while it was open", path);
-    if (!named->same_file(*open)) return displaced("another file has taken the place of the open logbook", path);
-    if (open->size < left.size) return displaced("another program has cut the open logbook short", path);
-    if (open->size != left.size || open->modified_ns != left.modified_ns) return displaced("another program has written to the open logbook", path);
+    if (!open) return displaced(say(phrase("store", "the logbook's file cannot be reached")), path);
+    if (open->names == 0 && !named) return displaced(say(phrase("store", "the logbook's file was removed while it was open")), path);
+    if (!named) return displaced(say(phrase("store", "the logbook's file was renamed or moved while it was open")), path);
+    if (!named->same_file(*open)) return displaced(say(phrase("store", "another file has taken the place of the open logbook")), path);
+    if (open->size < left.size) return displaced(say(phrase("store", "another program has cut the open logbook short")), path);
+    if (open->size != left.size || open->modified_ns != left.modified_ns)
+        return displaced(say(phrase("store", "another program has written to the open logbook")), path);
     return std::nullopt;
 }
 

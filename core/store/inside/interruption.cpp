@@ -20,6 +20,8 @@ Interruption::Interruption(SQLite::Database& database, const std::atomic<bool>* 
     });
 }
 
-Error opening_cancelled_error(const std::filesystem::path& path) { return {Failure::refused, "opening it was cancelled", path.string(), {}}; }
+Error opening_cancelled_error(const std::filesystem::path& path) {
+    return {Failure::refused, say(phrase("store", "opening it was cancelled")), path.string(), {}};
+}
 
 } // namespace ullage::store

@@ -52,7 +52,8 @@ struct Logbook::Impl {
     auto change(Action action, Settling settling = Settling::at_once) -> decltype(action()) {
         using Outcome = decltype(action());
         if (mode == OpenMode::read_only)
-            return Outcome(Error{Failure::read_only, "the logbook is open for looking only", path.string(), "open it for recording first"});
+            return Outcome(Error{Failure::read_only, say(phrase("store", "the logbook is open for looking only")), path.string(),
+                                 say(phrase("store", "open it for recording first"))});
         if (together) {
             import_index.reset();
             Outcome part = store::guarded(path, [&]() -> Outcome { return action(); });
@@ -81,9 +82,12 @@ struct Logbook::Impl {
         auto settled = store::guarded(path, [&]() -> Result<bool> { return connection.settle(patience_ms); });
         if (settled) return settled;
         const Error& fault = settled.error();
-        return Error{fault.failure, fault.failure == Failure::disk_full ? "the disk is full" : "the disk reported a fault", path.string(),
-                     "what was recorded last is safe, but in `" + path.filename().string() + "-wal` beside the logbook; " +
-                         (fault.failure == Failure::disk_full ? "free some space" : "check the disk")};
+        const bool full = fault.failure == Failure::disk_full;
+        return Error{fault.failure, full ? say(phrase("store", "the disk is full")) : say(phrase("store", "the disk reported a fault")),
+                     path.string(),
+                     say(full ? phrase("store", "what was recorded last is safe, but in `%1` beside the logbook; free some space")
+                              : phrase("store", "what was recorded last is safe, but in `%1` beside the logbook; check the disk"),
+                         path.filename().string() + "-wal")};
     }
 
     /// Brings records in as Logbook::import_together does. Each of `added`, place for place, has the same unit, meter and run, and the same readings
@@ -95,15 +99,17 @@ struct Logbook::Impl {
     /// Gives `added` the known meter that agrees with `incoming`, else adds it as new: true then. Within a transaction.
     Result<bool> take_meter(const Meter& incoming, Meter& added, const store::ImportIndex& index, UtcMs now_ms);
 
-    /// The error for a uuid that the logbook does not hold; `kind` is "unit", "meter", "load list", "run", "reading" or "photo".
-    [[nodiscard]] Error not_found(const std::string& kind) const {
-        return {Failure::not_found, "the logbook has no such " + kind, path.string(), "it may have been chosen from another logbook"};
+    /// The error for a uuid that the logbook does not hold; `what` is "the logbook has no such unit" or the like.
+    [[nodiscard]] Error not_found(const Phrase& what) const {
+        return {Failure::not_found, say(what), path.string(), say(phrase("store", "it may have been chosen from another logbook"))};
     }
     [[nodiscard]] Error damaged_block() const {
-        return {Failure::damaged, "a block of samples cannot be read", path.string(), "restore the logbook from a copy"};
+        return {Failure::damaged, say(phrase("store", "a block of samples cannot be read")), path.string(),
+                say(phrase("store", "restore the logbook from a copy"))};
     }
-    [[nodiscard]] Error known_already(const std::string& kind) const {
-        return {Failure::refused, "the logbook has this " + kind + " already", path.string(), "nothing was added"};
+    /// `what` is "the logbook has this unit already" or the like.
+    [[nodiscard]] Error known_already(const Phrase& what) const {
+        return {Failure::refused, say(what), path.string(), say(phrase("store", "nothing was added"))};
     }
 };
 

@@ -44,28 +44,30 @@ std::optional<Size> png_size(std::string_view bytes) {
 }
 
 /// Rounded up, so that nothing over a limit reads like the limit.
-std::string megabytes(std::int64_t bytes) { return fixed_text(static_cast<double>((bytes + 99'999) / 100'000) / 10, 1) + " MB"; }
+Message megabytes(std::int64_t bytes) { return say_measure(static_cast<double>((bytes + 99'999) / 100'000) / 10, 1, "MB"); }
 
 } // namespace
 
 Result<PhotoFormat> check_photo(std::string_view bytes, const std::string& file_name) {
-    const auto refused = [&](const std::string& what, const std::string& remedy) { return Error{Failure::bad_input, what, file_name, remedy}; };
-    if (bytes.empty()) return refused("the photo is empty", "choose another file");
+    const auto refused = [&](const Message& what, const Message& remedy) { return Error{Failure::bad_input, what, file_name, remedy}; };
+    if (bytes.empty()) return refused(say(phrase("store", "the photo is empty")), say(phrase("store", "choose another file")));
     const auto size_bytes = static_cast<std::int64_t>(bytes.size());
     if (size_bytes > photo_limit_bytes)
-        return refused("the photo has " + megabytes(size_bytes) + "; a logbook takes photos of at most " + megabytes(photo_limit_bytes),
-                       "save it smaller, as JPEG for example");
+        return refused(
+            say(phrase("store", "the photo has %1; a logbook takes photos of at most %2"), megabytes(size_bytes), megabytes(photo_limit_bytes)),
+            say(phrase("store", "save it smaller, as JPEG for example")));
     const bool jpeg = bytes.starts_with(jpeg_start);
     if (!jpeg && !bytes.starts_with(png_signature))
-        return refused("this is neither a JPEG nor a PNG picture, whatever its name says", "save it as JPEG or PNG first");
+        return refused(say(phrase("store", "this is neither a JPEG nor a PNG picture, whatever its name says")),
+                       say(phrase("store", "save it as JPEG or PNG first")));
     const auto size = jpeg ? jpeg_size(bytes) : png_size(bytes);
     // A JPEG may leave its height to the end of the first scan (ITU-T T.81, B.2.5); no camera does.
     if (!size || size->width == 0 || size->height == 0)
-        return refused("the head of the picture is damaged or cut off", "copy it from the camera again");
+        return refused(say(phrase("store", "the head of the picture is damaged or cut off")), say(phrase("store", "copy it from the camera again")));
     if (size->width > photo_limit_pixels / size->height)
-        return refused("the photo has " + std::to_string(size->width) + " x " + std::to_string(size->height) +
-                           " pixels; a logbook takes photos of at most " + std::to_string(photo_limit_pixels / 1'000'000) + " megapixels",
-                       "save it smaller");
+        return refused(say(phrase("store", "the photo has %1 x %2 pixels; a logbook takes photos of at most %3 megapixels"), say_number(size->width),
+                           say_number(size->height), say_number(photo_limit_pixels / 1'000'000)),
+                       say(phrase("store", "save it smaller")));
     return jpeg ? PhotoFormat::jpeg : PhotoFormat::png;
 }
 

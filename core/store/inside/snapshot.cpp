@@ -52,8 +52,8 @@ Result<Image> recovered(const Image& image, const PutSides& put_sides, const fs:
         std::ofstream out(copied, std::ios::binary);
         out.write(reinterpret_cast<const char*>(image.bytes.get()), static_cast<std::streamsize>(image.size));
         if (!out.flush())
-            return Error{Failure::io, "there is no room for a temporary copy of the logbook", copied.string(),
-                         "free space there, then open the logbook again"};
+            return Error{Failure::io, say(phrase("store", "there is no room for a temporary copy of the logbook")), copied.string(),
+                         say(phrase("store", "free space there, then open the logbook again"))};
         out.close();
         put_sides(copied);
         {
@@ -64,8 +64,8 @@ Result<Image> recovered(const Image& image, const PutSides& put_sides, const fs:
         if (!file) return file.error();
         return image_of(file.value(), file.value().size(), path);
     } catch (const fs::filesystem_error& error) {
-        return Error{Failure::io, std::string("a temporary copy of the logbook failed: ") + error.what(), path.string(),
-                     "check the space and permissions of the temporary folder"};
+        return Error{Failure::io, say(phrase("store", "a temporary copy of the logbook failed: %1"), error.what()), path.string(),
+                     say(phrase("store", "check the space and permissions of the temporary folder"))};
     }
 }
 
@@ -153,7 +153,7 @@ Result<Present> present_image(const KnownFile& known, const fs::path& path, cons
     }
     auto whole = content_only(path, cancelled, [&] { return recovered(present.image, put_sides, path); });
     if (!whole) return whole.error();
-    if (whole.value().size < header_bytes) return damaged_error(path, "nothing is left of it");
+    if (whole.value().size < header_bytes) return damaged_error(path, say(phrase("store", "nothing is left of it")));
     present.image = std::move(whole).value();
     return present;
 }
@@ -177,8 +177,8 @@ Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const 
     return checked;
 }
 
-/// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
-/// Identifiers", 3.3).
+} // namespace
+
 std::string resting_address(const fs::path& path) {
     std::string address = "file://";
     for (const char letter : fs::absolute(path).string()) {
@@ -187,8 +187,6 @@ std::string resting_address(const fs::path& path) {
     }
     return address + "?immutable=1";
 }
-
-} // namespace
 
 Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();

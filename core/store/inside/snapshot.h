@@ -10,6 +10,7 @@
 #include <atomic>
 #include <filesystem>
 #include <memory>
+#include <string>
 
 namespace SQLite {
 class Database;
@@ -43,5 +44,9 @@ struct CheckedFile {
 /// The same checks without keeping a copy: a file that was closed properly is read where it lies, page by page, so that
 /// photos in it cost no memory. Errors as above.
 [[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
+
+/// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
+/// Identifiers", 3.3).
+[[nodiscard]] std::string resting_address(const std::filesystem::path& path);
 
 } // namespace ullage::store

@@ -77,14 +77,15 @@ Result<std::optional<SteadyCopy>> attempt(const SharedFile& file, const fs::path
 void SqliteFree::operator()(unsigned char* bytes) const { sqlite3_free(bytes); }
 
 Error unreadable_error(const fs::path& path) {
-    return {Failure::io, "the file cannot be read to its end", path.string(), "check the disk, or take a copy of the file"};
+    return {Failure::io, say(phrase("store", "the file cannot be read to its end")), path.string(),
+            say(phrase("store", "check the disk, or take a copy of the file"))};
 }
 
 fs::path write_ahead_log(const fs::path& path) { return path.string() + "-wal"; }
 
 Result<Image> image_of(const SharedFile& file, std::size_t size, const fs::path& path) {
     Image image{std::unique_ptr<unsigned char, SqliteFree>(static_cast<unsigned char*>(sqlite3_malloc64(size))), size};
-    if (!image.bytes) return Error{Failure::io, "the file is too large for the memory", path.string(), {}};
+    if (!image.bytes) return Error{Failure::io, say(phrase("store", "the file is too large for the memory")), path.string(), {}};
     if (!file.read(image.bytes.get(), image.size)) return unreadable_error(path);
     return image;
 }
@@ -99,7 +100,8 @@ Result<SteadyCopy> steady_copy(const SharedFile& file, const fs::path& path, con
         if (copy.value()) return std::move(*copy.value());
         std::this_thread::sleep_for(between);
     }
-    return Error{Failure::in_use, "the logbook is open elsewhere and changes all the time", path.string(), "try again in a moment"};
+    return Error{Failure::in_use, say(phrase("store", "the logbook is open elsewhere and changes all the time")), path.string(),
+                 say(phrase("store", "try again in a moment"))};
 }
 
 } // namespace ullage::store

@@ -6,6 +6,7 @@
 #include <SQLiteCpp/Database.h>
 
 #include <map>
+#include <utility>
 
 namespace ullage::store {
 
@@ -81,15 +82,15 @@ void withdraw_load_list(SQLite::Database& database, std::int64_t id, bool withdr
     update.exec();
 }
 
-std::vector<LoadList> listed_load_lists(SQLite::Database& database) {
-    std::vector<LoadList> lists;
+std::vector<KeptRecord<LoadList>> all_load_lists(SQLite::Database& database) {
+    std::vector<KeptRecord<LoadList>> lists;
     std::map<std::int64_t, std::size_t> place_of;
-    SQLite::Statement query(database, "SELECT id, uuid, name, remark FROM load_lists WHERE withdrawn = 0 "
-                                      "ORDER BY name COLLATE NOCASE, name, id");
+    SQLite::Statement query(database, "SELECT id, withdrawn, uuid, name, remark FROM load_lists ORDER BY name COLLATE NOCASE, name, id");
     while (query.executeStep()) {
         Row row(query);
         place_of[row.integer()] = lists.size();
-        LoadList& list = lists.emplace_back();
+        auto& [list, withdrawn] = lists.emplace_back();
+        withdrawn = row.flag();
         list.uuid = row.id<LoadListId>();
         list.name = row.text();
         list.remark = row.text();
@@ -99,9 +100,16 @@ std::vector<LoadList> listed_load_lists(SQLite::Database& database) {
     while (lines.executeStep()) {
         Row row(lines);
         const auto list = place_of.find(row.integer());
-        if (list != place_of.end()) lists[list->second].appliances.push_back(appliance_in(row));
+        if (list != place_of.end()) lists[list->second].record.appliances.push_back(appliance_in(row));
     }
     return lists;
+}
+
+std::vector<LoadList> listed_load_lists(SQLite::Database& database) {
+    std::vector<LoadList> listed;
+    for (auto& [list, withdrawn] : all_load_lists(database))
+        if (!withdrawn) listed.push_back(std::move(list));
+    return listed;
 }
 
 } // namespace ullage::store

@@ -4,6 +4,7 @@
 
 #include "base/instant.h"
 #include "model/load_list.h"
+#include "store/whole_content.h"
 
 #include <cstdint>
 #include <optional>
@@ -27,5 +28,7 @@ void update_load_list(SQLite::Database& database, std::int64_t id, const LoadLis
 void withdraw_load_list(SQLite::Database& database, std::int64_t id, bool withdrawn);
 /// Those not withdrawn, by name (upper and lower case alike) and time of creation, with their appliances.
 [[nodiscard]] std::vector<LoadList> listed_load_lists(SQLite::Database& database);
+/// All of them, in the same order.
+[[nodiscard]] std::vector<KeptRecord<LoadList>> all_load_lists(SQLite::Database& database);
 
 } // namespace ullage::store

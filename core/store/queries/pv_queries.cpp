@@ -5,6 +5,8 @@
 
 #include <SQLiteCpp/Database.h>
 
+#include <utility>
+
 namespace ullage::store {
 
 namespace {
@@ -94,15 +96,22 @@ void withdraw_pv_sheet(SQLite::Database& database, std::int64_t id, bool withdra
     update.exec();
 }
 
-std::vector<PvSheet> listed_pv_sheets(SQLite::Database& database) {
+std::vector<KeptRecord<PvSheet>> all_pv_sheets(SQLite::Database& database) {
     SQLite::Statement query(
         database, "SELECT pv_sheets.uuid, units.uuid, pv_sheets.name, module, voc_v, vmp_v, isc_a, imp_a, voc_per_c, voc_per_c_unit, vmp_per_c, "
                   "vmp_per_c_unit, power_per_c, power_per_c_unit, noct_c, crystalline_silicon, series, parallel, coldest_c, hottest_c, "
-                  "hottest_cell_c, irradiance_w_m2, pv_sheets.remark, voc_tolerance_percent FROM pv_sheets LEFT JOIN units ON units.id = unit_id "
-                  "WHERE pv_sheets.withdrawn = 0 ORDER BY pv_sheets.name COLLATE NOCASE, pv_sheets.name, pv_sheets.id");
-    std::vector<PvSheet> sheets;
-    while (query.executeStep()) sheets.push_back(sheet_in(query));
+                  "hottest_cell_c, irradiance_w_m2, pv_sheets.remark, voc_tolerance_percent, pv_sheets.withdrawn FROM pv_sheets "
+                  "LEFT JOIN units ON units.id = unit_id ORDER BY pv_sheets.name COLLATE NOCASE, pv_sheets.name, pv_sheets.id");
+    std::vector<KeptRecord<PvSheet>> sheets;
+    while (query.executeStep()) sheets.push_back({sheet_in(query), query.getColumn("withdrawn").getInt() != 0});
     return sheets;
+}
+
+std::vector<PvSheet> listed_pv_sheets(SQLite::Database& database) {
+    std::vector<PvSheet> listed;
+    for (auto& [sheet, withdrawn] : all_pv_sheets(database))
+        if (!withdrawn) listed.push_back(std::move(sheet));
+    return listed;
 }
 
 } // namespace ullage::store

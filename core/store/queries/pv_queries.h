@@ -4,6 +4,7 @@
 
 #include "base/instant.h"
 #include "model/pv_sheet.h"
+#include "store/whole_content.h"
 
 #include <cstdint>
 #include <optional>
@@ -24,5 +25,7 @@ void update_pv_sheet(SQLite::Database& database, std::int64_t id, const PvSheet&
 void withdraw_pv_sheet(SQLite::Database& database, std::int64_t id, bool withdrawn);
 /// Those not withdrawn, by name (upper and lower case alike) and time of creation. A withdrawn unit is still named.
 [[nodiscard]] std::vector<PvSheet> listed_pv_sheets(SQLite::Database& database);
+/// All of them, in the same order.
+[[nodiscard]] std::vector<KeptRecord<PvSheet>> all_pv_sheets(SQLite::Database& database);
 
 } // namespace ullage::store

@@ -88,9 +88,9 @@ bool is_data_cell(std::string_view cell) {
 
 Result<LayoutRows> find_rows(const std::vector<std::string>& lines, std::optional<char> delimiter) {
     const Error no_rows{Failure::bad_input,
-                        "no row of data was found: no line has a time and a value",
+                        say(phrase("trace", "no row of data was found: no line has a time and a value")),
                         {},
-                        "check that this is a log as text (CSV or the like), or name its delimiter"};
+                        say(phrase("trace", "check that this is a log as text (CSV or the like), or name its delimiter"))};
     Trial best;
     for (const char candidate : delimiters) {
         if (delimiter && *delimiter != candidate) continue;

@@ -25,7 +25,7 @@ Result<void> RowReader::read_on() {
     while (lines_.next(line)) {
         if (lines_.line_number() < layout_.first_data_line || line.empty() || is_comment(line)) continue;
         if (++tally_.rows % rows_between_progress == 0 && options_.progress && !options_.progress(lines_.bytes_read()))
-            return Error{Failure::refused, "cancelled; nothing was imported", {}, {}};
+            return Error{Failure::refused, say(phrase("trace", "cancelled; nothing was imported")), {}, {}};
         const Result<Trouble> trouble = take(line);
         if (!trouble) return trouble.error();
         if (trouble.value()) note(*trouble.value(), line);
@@ -57,12 +57,17 @@ LogClock::Settings RowReader::clock_settings() const {
 Result<void> RowReader::check() {
     if (!values_.empty()) return {};
     const auto time = layout_.column_of(ColumnRole::time);
-    if (!time) return Error{Failure::bad_input, "no column is named for the time", {}, "name it"};
+    if (!time) return Error{Failure::bad_input, say(phrase("trace", "no column is named for the time")), {}, say(phrase("trace", "name it"))};
     if (needs_start(layout_.time_form) && !options_.start_ms)
-        return Error{Failure::bad_input, "the times of this log do not say on which day it was started", {}, "give the start of the log"};
+        return Error{Failure::bad_input,
+                     say(phrase("trace", "the times of this log do not say on which day it was started")),
+                     {},
+                     say(phrase("trace", "give the start of the log"))};
     if (!zone_exists(options_.zone))
-        return Error{
-            Failure::bad_input, "`" + options_.zone + "` is no time zone known to this machine", {}, "use an IANA name such as Europe/Vienna"};
+        return Error{Failure::bad_input,
+                     say(phrase("trace", "`%1` is no time zone known to this machine"), options_.zone),
+                     {},
+                     say(phrase("trace", "use an IANA name such as Europe/Vienna"))};
     time_ = *time;
     date_ = layout_.column_of(ColumnRole::date).value_or(*time);
     needed_ = std::max(time_, date_);
@@ -71,7 +76,11 @@ Result<void> RowReader::check() {
             values_.push_back({*column, layout_.columns[*column].unit, entry.place});
             needed_ = std::max(needed_, *column);
         }
-    if (values_.empty()) return Error{Failure::bad_input, "no column is named for a value", {}, "name one for the register or the power"};
+    if (values_.empty())
+        return Error{Failure::bad_input,
+                     say(phrase("trace", "no column is named for a value")),
+                     {},
+                     say(phrase("trace", "name one for the register or the power"))};
     return {};
 }
 

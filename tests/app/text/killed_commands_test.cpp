@@ -115,6 +115,29 @@ TEST_F(FailingDisk, import_into_a_new_logbook_leaves_a_sound_one_or_none) {
     });
 }
 
+TEST_F(FailingDisk, join_brings_all_of_another_logbook_or_nothing) {
+    const std::string other = folder_ / "other.ullage", one = written("1.csv", drain_sheet()), two = written("2.csv", drain_sheet("Second", 12));
+    ASSERT_EQ(run({"import", path(), one}).code, exit_good);
+    fs::copy_file(path(), other);
+    ASSERT_EQ(run({"import", other, two, written("3.csv", drain_sheet("Specimen", 13))}).code, exit_good);
+    const auto files = bytes_in(folder_.path());
+    with_every_fault(files, {"run", "join", path(), other}, [&](const WatchedProcess& watched) {
+        {
+            Result<Logbook> opened = Logbook::open(path(), OpenMode::record, clock_);
+            ASSERT_TRUE(opened) << opened.error().sentence();
+            const std::size_t runs = opened.value().run_records().value().size(), units = opened.value().units().value().size();
+            EXPECT_TRUE((runs == 1 && units == 1) || (runs == 3 && units == 2)) << runs << " runs, " << units << " units";
+            if (watched.said("Joined:")) {
+                EXPECT_EQ(runs, 3U);
+            }
+        }
+        expect_sound();
+        EXPECT_EQ(bytes_in(folder_.path()).at("other.ullage"), files.at("other.ullage"));
+        EXPECT_EQ(run({"join", path(), other}).code, exit_good);
+        EXPECT_EQ(Logbook::open(path(), OpenMode::read_only, clock_).value().run_records().value().size(), 3U);
+    });
+}
+
 TEST_F(FailingDisk, import_trace_keeps_all_samples_of_a_log_or_none) {
     (void)logbook();
     std::string rows = "time,Wh,W\n";

@@ -43,7 +43,7 @@ private:
 
 std::string told(const std::vector<LiveEvent>& events) {
     std::string text;
-    for (const LiveEvent& event : events) text += std::string(event_text(event.kind)) + ": " + event.evidence.text() + '\n';
+    for (const LiveEvent& event : events) text += say_event(event.kind).text() + ": " + event.evidence.text() + '\n';
     return text;
 }
 

@@ -326,7 +326,7 @@ TEST(LiveLines, the_detector_of_logs_finds_what_the_columns_hold) {
     TraceSample last;
     for (int i = 0; i < 8; ++i) last = lines.read("230.1 V;1.87 A;" + std::to_string(430 + i) + ".5 W;12" + std::to_string(i) + ".25 Wh");
     EXPECT_EQ(last, (TraceSample{0, 127.25, 437.5, 230.1, 1.87})) << lines.words();
-    EXPECT_NE(lines.words().find("power column 3 in W"), std::string::npos) << lines.words();
+    EXPECT_NE(lines.words().text().find("power column 3 in W"), std::string::npos) << lines.words();
     EXPECT_EQ(lines.read("booting"), TraceSample{});
 }
 

@@ -42,6 +42,17 @@ TEST(Looking, a_logbook_that_another_process_holds_shows_what_it_says_and_stays_
     EXPECT_EQ(failure_of(Logbook::open(folder / "a.ullage", OpenMode::record, clock)), std::nullopt);
 }
 
+TEST(Looking, what_is_seen_can_be_saved_as_a_copy_and_still_not_be_changed) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const RunId run = write_logbook(folder / "a.ullage");
+    Logbook look = take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
+    take(look.save_copy(folder / "b.ullage"));
+    EXPECT_EQ(failure_of(look.save_copy(folder / "b.ullage")), Failure::refused);
+    EXPECT_EQ(failure_of(look.record(run, sample_values())), Failure::read_only);
+    EXPECT_EQ(take(take(Logbook::open(folder / "b.ullage", OpenMode::record, clock)).readings(run)).size(), 3U);
+}
+
 TEST(Looking, tells_whether_the_file_has_gone_on_since) {
     const TempFolder folder;
     const FakeClock clock;

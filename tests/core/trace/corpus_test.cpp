@@ -65,7 +65,7 @@ TEST_P(Corpus, is_read_as_its_expectation_says) {
         EXPECT_EQ(encoding_text(detection.layout.encoding), expected.value("encoding"));
     }
     if (expected.has("question")) {
-        ASSERT_EQ(detection.questions.size(), 1u) << layout_sentence(detection);
+        ASSERT_EQ(detection.questions.size(), 1u) << say_layout(detection);
         EXPECT_EQ(question_key(detection.questions[0].about), expected.value("question"));
         EXPECT_TRUE(open_questions(detection));
         return;

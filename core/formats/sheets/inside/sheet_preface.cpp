@@ -62,7 +62,8 @@ private:
     }
 
     Error at_line(Error error, std::string_view key) const {
-        error.where = key.empty() ? fmt::format("line {}", line_) : fmt::format("line {}, key `{}`", line_, key);
+        error.where =
+            key.empty() ? say(phrase("sheets", "line %1"), say_number(line_)) : say(phrase("sheets", "line %1, key `%2`"), say_number(line_), key);
         return error;
     }
 
@@ -72,19 +73,25 @@ private:
         const auto colon = content.find(':');
         if (colon == std::string_view::npos) {
             if (content.find_first_not_of(" \t,#") != std::string_view::npos)
-                preface_.notices.push_back(fmt::format("line {}: the comment `{}` is not kept", line_, content));
+                preface_.notices.push_back(say(phrase("sheets", "line %1: the comment `%2` is not kept"), say_number(line_), content));
             return {};
         }
         const SheetKey* known = find_sheet_key(trimmed(content.substr(0, colon)));
         const std::string key(known ? known->name : trimmed(content.substr(0, colon)));
-        if (key.empty()) return at_line({Failure::bad_input, "there is no key before the colon", {}, "write `# key: value`"}, {});
+        if (key.empty())
+            return at_line(
+                {Failure::bad_input, say(phrase("sheets", "there is no key before the colon")), {}, say(phrase("sheets", "write `# key: value`"))},
+                {});
         if (const auto [earlier, is_new] = line_of_key_.emplace(key, line_); !is_new)
-            return at_line({Failure::bad_input, fmt::format("the key stands in line {} already", earlier->second), {}, "keep one of the two lines"},
+            return at_line({Failure::bad_input,
+                            say(phrase("sheets", "the key stands in line %1 already"), say_number(earlier->second)),
+                            {},
+                            say(phrase("sheets", "keep one of the two lines"))},
                            key);
         const Result<std::string> value = unescaped_preface(content.substr(colon + 1));
         if (!value) return at_line(value.error(), key);
         if (!known) {
-            preface_.notices.push_back(fmt::format("line {}: key `{}` is not known; kept with the run", line_, key));
+            preface_.notices.push_back(say(phrase("sheets", "line %1: key `%2` is not known; kept with the run"), say_number(line_), key));
             auto& extra = preface_.record.run.extra;
             for (const Result<void>& good :
                  {check_text({}, key, longest_name), check_text({}, value.value(), longest_extra_value),
@@ -104,18 +111,32 @@ private:
     Result<void> check() {
         const RunRecord& record = preface_.record;
         if (record.unit.name.empty())
-            return Error{Failure::bad_input, "the sheet does not name the unit that was tested", {}, "add a line `# unit: NAME` at the top"};
+            return Error{Failure::bad_input,
+                         say(phrase("sheets", "the sheet does not name the unit that was tested")),
+                         {},
+                         say(phrase("sheets", "add a line `# unit: NAME` at the top"))};
         if (record.meter && record.meter->name.empty())
-            return Error{Failure::bad_input, "the sheet describes a meter but does not name it", {}, "add a line `# meter: NAME`"};
+            return Error{Failure::bad_input,
+                         say(phrase("sheets", "the sheet describes a meter but does not name it")),
+                         {},
+                         say(phrase("sheets", "add a line `# meter: NAME`"))};
         if (record.second_meter && record.second_meter->name.empty())
-            return Error{Failure::bad_input, "the sheet describes a second meter but does not name it", {}, "add a line `# second_meter: NAME`"};
+            return Error{Failure::bad_input,
+                         say(phrase("sheets", "the sheet describes a second meter but does not name it")),
+                         {},
+                         say(phrase("sheets", "add a line `# second_meter: NAME`"))};
         if (record.second_meter && record.meter && record.second_meter->name == record.meter->name)
-            return Error{Failure::bad_input, "both meters have one name", {}, "give one of them another name"};
+            return Error{
+                Failure::bad_input, say(phrase("sheets", "both meters have one name")), {}, say(phrase("sheets", "give one of them another name"))};
         for (const auto* meter : {&record.meter, &record.second_meter})
             if (*meter && (*meter)->range_low_w && (*meter)->range_high_w && *(*meter)->range_low_w > *(*meter)->range_high_w)
-                return Error{Failure::bad_input, "the range of meter " + (*meter)->name + " begins above its end", {}, "exchange the two loads"};
-        if (!line_of_key_.contains("run")) preface_.notices.push_back("key `run` is missing; read as a drain");
-        if (!line_of_key_.contains("ended")) preface_.notices.push_back("key `ended` is missing; the run counts as still running");
+                return Error{Failure::bad_input,
+                             say(phrase("sheets", "the range of meter %1 begins above its end"), (*meter)->name),
+                             {},
+                             say(phrase("sheets", "exchange the two loads"))};
+        if (!line_of_key_.contains("run")) preface_.notices.push_back(say(phrase("sheets", "key `run` is missing; read as a drain")));
+        if (!line_of_key_.contains("ended"))
+            preface_.notices.push_back(say(phrase("sheets", "key `ended` is missing; the run counts as still running")));
         return {};
     }
 

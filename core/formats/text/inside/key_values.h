@@ -12,7 +12,7 @@
 namespace ullage::sheet {
 
 /// bad_input without a place: the key is named by whoever reads it.
-[[nodiscard]] Error wrong(std::string what, std::string remedy);
+[[nodiscard]] Error wrong(const Message& what, const Message& remedy);
 [[nodiscard]] Result<double> number_in(std::string_view text, const NumberRange& range);
 /// Refuses a text that is too long.
 [[nodiscard]] Result<void> put(std::string& place, std::string_view text, std::size_t most);

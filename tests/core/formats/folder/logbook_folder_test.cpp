@@ -131,12 +131,12 @@ protected:
 TEST_F(LogbookFolder, what_was_written_comes_back_and_is_written_the_same_again) {
     const auto written = write();
     ASSERT_TRUE(written) << written.error().sentence();
-    EXPECT_EQ(folder_tally_text(written.value()), "3 runs, 2 photos, 2 logs, 1 load list, 1 PV sheet");
+    EXPECT_EQ(say_folder_tally(written.value()), "3 runs, 2 photos, 2 logs, 1 load list, 1 PV sheet");
     EXPECT_TRUE(is_logbook_folder(temp_ / "out"));
 
     const auto read = import_logbook_folder(other_, temp_ / "out");
     ASSERT_TRUE(read) << read.error().sentence();
-    EXPECT_EQ(folder_tally_text(read.value()), folder_tally_text(written.value()));
+    EXPECT_EQ(say_folder_tally(read.value()), say_folder_tally(written.value()));
     EXPECT_TRUE(read.value().notices.empty()) << read.value().notices.front();
     ASSERT_TRUE(write_logbook_folder(other_, temp_ / "again"));
     const auto before = files_of(temp_ / "out"), after = files_of(temp_ / "again");
@@ -215,7 +215,7 @@ TEST_F(LogbookFolder, a_second_import_leaves_out_what_is_there_and_says_so) {
     ASSERT_TRUE(import_logbook_folder(other_, temp_ / "out"));
     const auto again = import_logbook_folder(other_, temp_ / "out");
     ASSERT_TRUE(again) << again.error().sentence();
-    EXPECT_EQ(folder_tally_text(again.value()), "nothing");
+    EXPECT_EQ(say_folder_tally(again.value()), "nothing");
     EXPECT_EQ(again.value().known_runs, 3U);
     EXPECT_EQ(other_.run_records().value().size(), 3U);
     EXPECT_EQ(other_.pv_sheets().value().size(), 1U);

@@ -3,10 +3,12 @@
 //   ullage_recorder record FILE RUN N   records readings; after each has returned, prints its uuid
 //   ullage_recorder settled FILE RUN N  as record, but prints a uuid only once it is in the file itself
 //   ullage_recorder attach FILE RUN N   adds waiting photos; after each has returned, prints its uuid
+//   ullage_recorder backup FILE FOLDER N  makes a copy of the file in the folder, prints its name
 //   ullage_recorder hold FILE           opens the file for recording, prints "open", waits for the end of its input
 // All but hold kill themselves in their N-th action on the disk, opening included, so that a failure can be repeated; N = 0: never.
 #include "base/clock.h"
 #include "core/store/faulty_disk.h"
+#include "store/backup.h"
 #include "store/logbook.h"
 #include "support/photo_bytes.h"
 
@@ -30,6 +32,10 @@ int main(int count, char** words) {
     if (task.empty()) return 2;
     test::FaultyDisk disk;
     if (count > 4 && std::stol(words[4]) > 0) disk.kill_at(std::stol(words[4]));
+    if (task == "backup" && count > 4) {
+        const auto copied = back_up(words[2], {words[3], 30}, clock);
+        return say(copied ? copied.value().copy.value_or("nothing").string() : copied.error().sentence()) && copied ? 0 : 1;
+    }
     auto logbook = Logbook::open(words[2], OpenMode::record, clock);
     if (!logbook) {
         say(logbook.error().sentence());
