@@ -8,22 +8,22 @@ namespace ullage {
 
 namespace {
 
-QStringList translated(const std::vector<std::string>& words) {
+QStringList lines_of(const std::vector<Message>& words) {
     QStringList lines;
-    for (const std::string& each : words) lines << tr(each.c_str());
+    for (const Message& each : words) lines << text_of(each);
     return lines;
 }
 
 } // namespace
 
-QStringList cautions() { return translated(safety_words()); }
+QStringList cautions() { return lines_of(safety_words()); }
 
-QStringList cautions(RunKind kind) { return translated(safety_words(kind)); }
+QStringList cautions(RunKind kind) { return lines_of(safety_words(kind)); }
 
-QString caution_line() { return tr(safety_line.data()); }
+QString caution_line() { return text_of(say(safety_line)); }
 
-QString specimen_sentence() { return tr(specimen_words.data()); }
+QString specimen_sentence() { return text_of(say(specimen_words)); }
 
-QString specimen_line() { return tr(specimen_line_words.data()); }
+QString specimen_line() { return text_of(say(specimen_line_words)); }
 
 } // namespace ullage

@@ -53,7 +53,7 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
         const bool own_unit = role == Qt::DisplayRole && shown.column.unit.empty() && quantity->value;
         return own_unit ? QVariant(data.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : data;
     }
-    const QString text = text_of(std::get<std::string>(cell));
+    const QString text = text_of(std::get<Message>(cell));
     if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == SortRole) return text;
     if (role == Qt::TextAlignmentRole) return int(Qt::AlignLeft | Qt::AlignVCenter);
     return {};

@@ -154,6 +154,25 @@ Message say_joined(const std::vector<Message>& parts, std::string_view separator
 Message say_list(const std::vector<Message>& parts) { return listed(parts, phrase("base", "%1 and %2")); }
 Message say_choice(const std::vector<Message>& parts) { return listed(parts, phrase("base", "%1 or %2")); }
 
+Message without(const Message& message, std::string_view context) {
+    if (!message.content_) return message;
+    const auto all_without = [context](std::vector<Message> messages) {
+        for (Message& each : messages) each = without(each, context);
+        return messages;
+    };
+    if (const auto* said = std::get_if<Said>(message.content_.get())) {
+        if (said->phrase.context == context) return {};
+        return say_content(Said{said->phrase, said->count, all_without(said->arguments)});
+    }
+    if (const auto* row = std::get_if<Row>(message.content_.get())) {
+        Row left{all_without(row->parts), row->separator};
+        std::erase_if(left.parts, [](const Message& part) { return part.empty(); });
+        return left.parts.empty() ? Message() : say_content(std::move(left));
+    }
+    if (const auto* begin = std::get_if<SentenceBegin>(message.content_.get())) return begin_sentence(without(begin->message, context));
+    return message;
+}
+
 std::vector<std::string> texts(const std::vector<Message>& messages) { return {messages.begin(), messages.end()}; }
 
 Message begin_sentence(const Message& message) { return message.empty() ? message : say_content(SentenceBegin{message}); }

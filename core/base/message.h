@@ -62,6 +62,7 @@ public:
 
 private:
     friend Message say_content(Content content);
+    friend Message without(const Message& message, std::string_view context);
     std::shared_ptr<const Content> content_;
 };
 
@@ -106,6 +107,9 @@ template <class Whole, std::enable_if_t<std::is_integral_v<Whole>, int> = 0>
 [[nodiscard]] Message say_list(const std::vector<Message>& parts);
 /// "a or b", "a, b or c".
 [[nodiscard]] Message say_choice(const std::vector<Message>& parts);
+
+/// The message but for what is said in this context, wherever it stands in it.
+[[nodiscard]] Message without(const Message& message, std::string_view context);
 
 /// Each in the language in use.
 [[nodiscard]] std::vector<std::string> texts(const std::vector<Message>& messages);

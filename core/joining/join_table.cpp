@@ -66,7 +66,7 @@ Table join_table(const JoinPlan& plan, const std::set<std::string>& taken_keys, 
         for (const JoinField& field : difference.fields) add(outcome, difference.title, id, field.name, field.here, field.there);
     }
     table.answer = {answer + "."};
-    table.remarks = plan.notices;
+    table.remarks = {plan.notices.begin(), plan.notices.end()};
     return table;
 }
 

@@ -3,15 +3,13 @@
 
 #include "base/message.h"
 
-#include <string>
-
 namespace ullage {
 
 /// The context of what is said to the tester alone: what he may do where a reason says that something is not known. It stands behind the reason, with
 /// the sign that parts them: `reason + say(phrase("advice", ": make a drain near %1 W"), …)`.
 inline constexpr const char* advice_context = "advice";
 
-/// The message without the advice in it, in the language in use: for readers.
-[[nodiscard]] std::string without_advice(const Message& message);
+/// The message without the advice in it: for readers.
+[[nodiscard]] inline Message without_advice(const Message& message) { return without(message, advice_context); }
 
 } // namespace ullage

@@ -25,7 +25,8 @@ namespace {
 int check_command(const std::string& logbook, std::ostream& out, std::ostream& err) {
     const QString path = QFile::decodeName(logbook.c_str());
     if (!path.isEmpty() && !QFileInfo::exists(path))
-        return refuse(err, {Failure::not_found, "there is no such file or folder", logbook, "name a logbook, or the folder that it is to stand in"});
+        return refuse(err, {Failure::not_found, say(phrase("commands", "there is no such file or folder")), logbook,
+                            say(phrase("commands", "name a logbook, or the folder that it is to stand in"))});
     QCoreApplication::setApplicationName(QStringLiteral("Ullage")); // as that of the window, whose places are looked at
     const Settings settings;
     InstallationSite site;
@@ -44,7 +45,7 @@ int check_command(const std::string& logbook, std::ostream& out, std::ostream& e
 
 Command::Run read_check(CLI::App& command) {
     const auto logbook = std::make_shared<std::string>();
-    command.add_option("LOGBOOK", *logbook, "a logbook, or a folder for one: whether it can be recorded into there");
+    command.add_option("LOGBOOK", *logbook, say(phrase("commands", "a logbook, or a folder for one: whether it can be recorded into there")));
     return [logbook](std::ostream& out, std::ostream& err) { return check_command(*logbook, out, err); };
 }
 

@@ -13,13 +13,11 @@
 #include "cli/text/commands.h"
 #include "cli/text/runs_source.h"
 #include "comparison/comparison.h"
-#include "formats/text/table_unicode.h"
 #include "style/file_names.h"
 #include "style/words.h"
 #include "unit/unit_analysis.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 
 #include <QDir>
 #include <QFile>
@@ -122,17 +120,23 @@ struct PicturesArguments {
 };
 
 void add_options(CLI::App& command, PicturesArguments& arguments) {
-    command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
-    command.add_option("--into", arguments.folder, "folder for the pictures, made when missing")->required();
-    command.add_flag("--dark", arguments.dark, "in the colours for dim surroundings");
-    command.add_flag("--print", arguments.for_paper, "on white, for paper");
-    command.add_flag("--bare", arguments.bare, "without title, key and source, which then stand in your text");
-    command.add_flag("--comparison-only", arguments.comparison_only, "leave out the charts of the runs and the units");
-    auto* load = command.add_option("--at-load", arguments.at_load_w, "also the comparison at this common load, W")->check(above_zero());
-    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
-    command.add_option("--width-mm", arguments.width_mm, "width of a picture, 254 unless told")->check(between(least_mm, most_mm));
-    command.add_option("--height-mm", arguments.height_mm, "height of a picture, 143 unless told")->check(between(least_mm, most_mm));
-    command.add_option("--dots-per-inch", arguments.dots_per_inch, "sharpness of PNG, 192 unless told")->check(between(1, 9600));
+    command.add_option("LOGBOOK", arguments.source, say(phrase("commands", "logbook, run sheet (.csv), or folder of run sheets")))->required();
+    command.add_option("--into", arguments.folder, say(phrase("commands", "folder for the pictures, made when missing")))->required();
+    command.add_flag("--dark", arguments.dark, say(phrase("commands", "in the colours for dim surroundings")));
+    command.add_flag("--print", arguments.for_paper, say(phrase("commands", "on white, for paper")));
+    command.add_flag("--bare", arguments.bare, say(phrase("commands", "without title, key and source, which then stand in your text")));
+    command.add_flag("--comparison-only", arguments.comparison_only, say(phrase("commands", "leave out the charts of the runs and the units")));
+    auto* load = command.add_option("--at-load", arguments.at_load_w, say(phrase("commands", "also the comparison at this common load, W")))
+                     ->check(above_zero());
+    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))
+        ->check(between(0.1, 100))
+        ->needs(load);
+    command.add_option("--width-mm", arguments.width_mm, say(phrase("commands", "width of a picture, 254 unless told")))
+        ->check(between(least_mm, most_mm));
+    command.add_option("--height-mm", arguments.height_mm, say(phrase("commands", "height of a picture, 143 unless told")))
+        ->check(between(least_mm, most_mm));
+    command.add_option("--dots-per-inch", arguments.dots_per_inch, say(phrase("commands", "sharpness of PNG, 192 unless told")))
+        ->check(between(1, 9600));
     add_force_option(command, arguments.force);
 }
 
@@ -144,7 +148,7 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
     if (arguments.for_paper) spec.ground = QColor(Qt::white);
     spec.with_words = !arguments.bare;
     if (const Result<void> checked = check_image(spec); !checked) return refuse(err, checked.error());
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<OpenedSource> opened = OpenedSource::open(arguments.source, notices);
     if (!opened) return refuse(err, opened.error());
     const Result<std::unique_ptr<Casebook>> casebook = opened.value().casebook();
@@ -154,7 +158,8 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
     spec.source = picture_source(SystemClock().now_ms(), machine_zone(), publisher.value().name);
     const QDir into(QFile::decodeName(arguments.folder.c_str()));
     if (!into.mkpath(QStringLiteral(".")))
-        return refuse(err, {Failure::io, "the folder cannot be made", arguments.folder, "choose a folder that you may write to"});
+        return refuse(err, {Failure::io, say(phrase("commands", "the folder cannot be made")), arguments.folder,
+                            say(phrase("commands", "choose a folder that you may write to"))});
     std::vector<Picture> pictures;
     if (!arguments.comparison_only) add_runs(pictures, *casebook.value());
     if (!arguments.comparison_only) add_units(pictures, *casebook.value());
@@ -176,7 +181,7 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
         }
     for (const auto& [picture, path] : files)
         if (const Result<void> written = write_picture(picture->content, path, spec, replacing); !written) return refuse(err, written.error());
-    return print(fmt::format("{} pictures are in {}\n", files.size(), one_line(arguments.folder)), out, err);
+    return print(line_of(say_count(files.size(), phrases("commands", "%n pictures are in %1", "%n pictures are in %1"), arguments.folder)), out, err);
 }
 
 } // namespace

@@ -10,7 +10,6 @@
 #include "cli/text/sizing_source.h"
 #include "dialogs/photo_image.h"
 #include "formats/results/comparison_columns.h"
-#include "formats/text/table_unicode.h"
 #include "report/report_file.h"
 #include "style/words.h"
 
@@ -42,52 +41,70 @@ struct ReportArguments {
     SizingChoices choices;
 };
 
-int wrong_usage(std::ostream& err, const std::string& what) {
-    err << "ullage: " << one_line(what) << "; see ullage report --help\n";
+int wrong_usage(std::ostream& err, const Message& what) {
+    tell(err, {say(phrase("commands", "%1; see %2"), what, "ullage report --help")});
     return exit_usage;
 }
 
 void add_options(CLI::App& command, ReportArguments& arguments) {
-    command.add_option("LOGBOOK", arguments.source, "logbook, run sheet (.csv), or folder of run sheets")->required();
-    auto* run = command.add_option("--run", arguments.run, "the run to report, UNIT/N; the number alone where there is one unit");
-    auto* compare = command.add_flag("--compare", arguments.compare, "report the comparison of the units, as tested or at one load");
+    command.add_option("LOGBOOK", arguments.source, say(phrase("commands", "logbook, run sheet (.csv), or folder of run sheets")))->required();
+    auto* run =
+        command.add_option("--run", arguments.run, say(phrase("commands", "the run to report, UNIT/N; the number alone where there is one unit")));
+    auto* compare =
+        command.add_flag("--compare", arguments.compare, say(phrase("commands", "report the comparison of the units, as tested or at one load")));
     run->excludes(compare);
-    auto* unit = command.add_option("--unit", arguments.unit, "the unit to report, with all its runs")->excludes(run)->excludes(compare);
+    auto* unit = command.add_option("--unit", arguments.unit, say(phrase("commands", "the unit to report, with all its runs")))
+                     ->excludes(run)
+                     ->excludes(compare);
     std::vector<std::string> keys;
     for (const UnitReportPart part : all_unit_report_parts) keys.emplace_back(unit_report_part_key(part));
-    auto* parts = command.add_option("--parts", arguments.parts, "sections of a unit's report, with commas between them; all where none is named")
+    auto* parts = command
+                      .add_option("--parts", arguments.parts,
+                                  say(phrase("commands", "sections of a unit's report, with commas between them; all where none is named")))
                       ->delimiter(',')
                       ->check(CLI::IsMember(keys))
                       ->needs(unit);
-    command.add_flag("--short", arguments.in_short, "a unit's report on two pages")->needs(unit)->excludes(parts);
-    command.add_flag("--photos", arguments.with_photos, "in a unit's report: every photo of its runs; none else")->needs(unit);
-    auto* size = command.add_option("--size", arguments.size, "report the sizing for this load list: its name in the logbook, or a file (.csv)")
+    command.add_flag("--short", arguments.in_short, say(phrase("commands", "a unit's report on two pages")))->needs(unit)->excludes(parts);
+    command.add_flag("--photos", arguments.with_photos, say(phrase("commands", "in a unit's report: every photo of its runs; none else")))
+        ->needs(unit);
+    auto* size = command
+                     .add_option("--size", arguments.size,
+                                 say(phrase("commands", "report the sizing for this load list: its name in the logbook, or a file (.csv)")))
                      ->excludes(run)
                      ->excludes(unit)
                      ->excludes(compare);
-    command.add_option("--pv", arguments.pv, "report the PV input check of this sheet: its name in the logbook, or a file")
+    command.add_option("--pv", arguments.pv, say(phrase("commands", "report the PV input check of this sheet: its name in the logbook, or a file")))
         ->excludes(run)
         ->excludes(unit)
         ->excludes(compare)
         ->excludes(size);
     add_sizing_options(command, arguments.choices);
-    command.add_flag("--every-drain", arguments.every_drain, "in a comparison: a row for each drain instead of one for each unit")->needs(compare);
-    auto* load =
-        command
-            .add_option("--at-load", arguments.at_load_w, "in a comparison: common load, W; a unit that cannot be converted to it stays as tested")
-            ->check(above_zero())
-            ->needs(compare);
-    command.add_option("--duty", arguments.duty_percent, "share of the time that the load is on, %")->check(between(0.1, 100))->needs(load);
-    command.add_option("--columns", arguments.columns, "in a comparison: keys of the columns wanted, in order, or readers or spreadsheet")
+    command
+        .add_flag("--every-drain", arguments.every_drain,
+                  say(phrase("commands", "in a comparison: a row for each drain instead of one for each unit")))
+        ->needs(compare);
+    auto* load = command
+                     .add_option("--at-load", arguments.at_load_w,
+                                 say(phrase("commands", "in a comparison: common load, W; a unit that cannot be converted to it stays as tested")))
+                     ->check(above_zero())
+                     ->needs(compare);
+    command.add_option("--duty", arguments.duty_percent, say(phrase("commands", "share of the time that the load is on, %")))
+        ->check(between(0.1, 100))
+        ->needs(load);
+    command
+        .add_option("--columns", arguments.columns,
+                    say(phrase("commands", "in a comparison: keys of the columns wanted, in order, or readers or spreadsheet")))
         ->delimiter(',')
         ->allow_extra_args(false)
         ->needs(compare);
-    command.add_flag("--with-private", arguments.own_affairs, "with what is the tester's own: tags, prices paid, remarks, advice");
-    command.add_option("--output", arguments.output, "file to write; its ending, .pdf or .html, chooses the form");
-    command.add_flag("--with-files", arguments.with_files, "its tables (HTML) and pictures (PNG) as files too, in a folder beside it");
+    command.add_flag("--with-private", arguments.own_affairs,
+                     say(phrase("commands", "with what is the tester's own: tags, prices paid, remarks, advice")));
+    command.add_option("--output", arguments.output, say(phrase("commands", "file to write; its ending, .pdf or .html, chooses the form")));
+    command.add_flag("--with-files", arguments.with_files,
+                     say(phrase("commands", "its tables (HTML) and pictures (PNG) as files too, in a folder beside it")));
     add_force_option(command, arguments.force);
-    command.add_option("--paper", arguments.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
-    command.add_option("--locale", arguments.locale, "whose decimal sign is written, e.g. de_DE or en_US");
+    command.add_option("--paper", arguments.paper, say(phrase("commands", "a4 or letter")))->check(CLI::IsMember({"a4", "letter"}));
+    command.add_option("--locale", arguments.locale, say(phrase("commands", "whose decimal sign is written, e.g. de_DE or en_US")));
 }
 
 /// "UNIT/N" or "N": the unit's name may hold strokes of its own.
@@ -113,8 +130,9 @@ int write(const MadeReport& made, const ReportArguments& arguments, const std::s
     const Replacing replacing = replacing_of(arguments.force, {arguments.source, arguments.size, arguments.pv});
     if (const Result<void> written = write_report(made.report, made.pictures, QFile::decodeName(path.c_str()), look, replacing); !written)
         return refuse(err, written.error());
-    std::string saved = "report saved to " + one_line(path) + '\n';
-    if (arguments.with_files) saved += "its tables and pictures: " + one_line(utf8_of(report_files_folder(QFile::decodeName(path.c_str())))) + '\n';
+    std::string saved = line_of(say(phrase("commands", "report saved to %1"), path));
+    if (arguments.with_files)
+        saved += line_of(say(phrase("commands", "its tables and pictures: %1"), utf8_of(report_files_folder(QFile::decodeName(path.c_str())))));
     return print(saved, out, err);
 }
 
@@ -122,11 +140,13 @@ int report_run(const ReportArguments& arguments, const Casebook& casebook, const
                std::ostream& err) {
     std::string unit;
     int number = 0;
-    if (!read_run(arguments.run, unit, number)) return wrong_usage(err, "`" + arguments.run + "` names no run; write UNIT/N, e.g. \"Osk 1200/2\"");
+    if (!read_run(arguments.run, unit, number))
+        return wrong_usage(err, say(phrase("commands", "`%1` names no run; write UNIT/N, e.g. \"Osk 1200/2\""), arguments.run));
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.runs()), unit, number);
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
-        return refuse(err, {Failure::bad_input, "several units are named `" + unit + "`", "--run", "give the units names of their own"});
+        return refuse(err, {Failure::bad_input, say(phrase("commands", "several units are named `%1`"), unit), "--run",
+                            say(phrase("commands", "give the units names of their own"))});
     const RunRecord& record = *chosen.value().front();
     const Result<ReportedRun> run = reported(casebook, record.run.uuid);
     if (!run) return refuse(err, run.error());
@@ -165,7 +185,7 @@ Result<void> add_photos_of(const OpenedSource& source, const ReportedRun& run, R
         if (!bytes) return bytes.error();
         const QImage image = photo_image(bytes.value(), photo.format, report_photo_size).image;
         if (image.isNull()) {
-            err << "ullage: " << one_line(photo.file_name) << ": the photo cannot be shown; it is left out\n";
+            tell(err, {say(phrase("commands", "%1: the photo cannot be shown; it is left out"), photo.file_name)});
             continue;
         }
         images.insert_or_assign(photo.uuid, image);
@@ -181,8 +201,8 @@ int report_unit(const ReportArguments& arguments, const OpenedSource& source, co
     const Unit& unit = chosen.value().front()->unit;
     for (const RunRecord* record : chosen.value())
         if (record->unit.uuid != unit.uuid)
-            return refuse(err,
-                          {Failure::bad_input, "several units are named `" + arguments.unit + "`", "--unit", "give the units names of their own"});
+            return refuse(err, {Failure::bad_input, say(phrase("commands", "several units are named `%1`"), arguments.unit), "--unit",
+                                say(phrase("commands", "give the units names of their own"))});
     const std::shared_ptr<const UnitAnalysis> analysis = casebook.unit_analysis(unit.uuid);
     const std::optional<UnitClaims> claims = casebook.claims(unit.uuid);
     const Result<Publisher> publisher = source.publisher();
@@ -205,9 +225,9 @@ int report_unit(const ReportArguments& arguments, const OpenedSource& source, co
 }
 
 int report_sizing(const ReportArguments& arguments, const ReportOptions& options, const ReportLook& look, std::ostream& out, std::ostream& err) {
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<Sizing> sizing = sizing_from(arguments.source, arguments.size, {}, arguments.choices, notices);
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     if (!sizing) return refuse(err, sizing.error());
     return write(make_sizing_report_of(sizing.value(), options), arguments, "sizing-report.pdf", look, out, err);
 }
@@ -235,13 +255,14 @@ Result<std::vector<std::string>> asked_columns(const std::vector<std::string>& w
     const std::vector<ColumnName> all = comparison_columns();
     for (const std::string& word : words)
         if (std::ranges::find(all, word, &ColumnName::key) == all.end())
-            return Error{Failure::bad_input, "there is no column `" + word + "`", "--columns", "`ullage compare --help` lists them"};
+            return Error{Failure::bad_input, say(phrase("commands", "there is no column `%1`"), word), "--columns",
+                         say(phrase("commands", "`ullage compare --help` lists them"))};
     return words;
 }
 
 int report_command(const ReportArguments& arguments, std::ostream& out, std::ostream& err) {
     if (arguments.run.empty() && arguments.unit.empty() && !arguments.compare && arguments.size.empty() && arguments.pv.empty())
-        return wrong_usage(err, "choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET");
+        return wrong_usage(err, say(phrase("commands", "choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET")));
     const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(raw_text(arguments.locale));
     if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
         return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
@@ -251,17 +272,17 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
     const ReportLook look{paper, options.decimal_sign, {}, arguments.with_files};
     if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
     if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<OpenedSource> source = OpenedSource::open(arguments.source, notices);
     if (!source) return refuse(err, source.error());
     if (!arguments.columns.empty()) {
         const Result<std::vector<std::string>> columns = asked_columns(arguments.columns, source.value());
-        if (!columns) return wrong_usage(err, columns.error().sentence());
+        if (!columns) return wrong_usage(err, columns.error().message());
         options.columns = columns.value();
     }
     const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
     if (!casebook) return refuse(err, casebook.error());
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     if (!arguments.unit.empty()) return report_unit(arguments, source.value(), *casebook.value(), options, look, out, err);
     return arguments.compare ? report_comparison(arguments, *casebook.value(), options, look, out, err)
                              : report_run(arguments, *casebook.value(), options, look, out, err);

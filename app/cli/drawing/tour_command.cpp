@@ -96,11 +96,13 @@ private:
         const QPixmap picture = window_.grab(); // paints the page also where no one looks
         const QString number = QStringLiteral("%1").arg(++pages_, 3, 10, QLatin1Char('0'));
         out_ << utf8_of(number) << "  " << utf8_of(place.join(QStringLiteral(", "))) << '\n';
-        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty()) out_ << "     says: " << utf8_of(says) << '\n';
+        if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty())
+            out_ << "     " << line_of(say(phrase("commands", "says: %1"), utf8_of(says)));
         if (into_.isEmpty()) return {};
         const QString path = QDir(into_).filePath(number + QStringLiteral(".png"));
         if (picture.save(path, "PNG")) return {};
-        return Error{Failure::io, "the picture cannot be written", utf8_of(path), "check the disk and the folder's permissions"};
+        return Error{Failure::io, say(phrase("commands", "the picture cannot be written")), utf8_of(path),
+                     say(phrase("commands", "check the disk and the folder's permissions"))};
     }
 
     MainWindow& window_;
@@ -112,8 +114,9 @@ private:
 /// A folder to fill: nothing in it is replaced, so it must be new or empty.
 Result<void> empty_folder(const QString& folder) {
     if (QDir(folder).exists() && !QDir(folder).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot))
-        return Error{Failure::refused, "the folder is not empty", utf8_of(folder), "name a new one"};
-    if (!QDir().mkpath(folder)) return Error{Failure::io, "the folder cannot be made", utf8_of(folder), {}};
+        return Error{Failure::refused, say(phrase("commands", "the folder is not empty")), utf8_of(folder),
+                     say(phrase("commands", "name a new one"))};
+    if (!QDir().mkpath(folder)) return Error{Failure::io, say(phrase("commands", "the folder cannot be made")), utf8_of(folder), {}};
     return {};
 }
 
@@ -140,7 +143,7 @@ int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream
     window.show();
     window.openLogbook(QFile::decodeName(arguments.source.c_str()));
     if (!document.isOpen()) {
-        err << "ullage: " << utf8_of(window.findChild<MessageBar*>()->message()) << '\n';
+        tell(err, {utf8_of(window.findChild<MessageBar*>()->message())});
         return exit_bad_input;
     }
     if (const auto walked = Tour(window, into, out).walk(); !walked) return refuse(err, walked.error());
@@ -151,14 +154,18 @@ int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream
 
 Command::Run read_tour(CLI::App& command) {
     const auto arguments = std::make_shared<TourArguments>();
-    command.add_option("LOGBOOK", arguments->source, "logbook file")->required();
-    command.add_option("--into", arguments->folder, "a new or empty folder: write a PNG of each page into it");
-    command.add_option("--width-px", arguments->width_px, "of the window")->check(CLI::Range(640, 7680))->capture_default_str();
-    command.add_option("--height-px", arguments->height_px, "of the window")->check(CLI::Range(480, 4320))->capture_default_str();
-    command.add_option("--text-percent", arguments->text_percent, "size of texts, of that of the desktop")
+    command.add_option("LOGBOOK", arguments->source, say(phrase("commands", "logbook file")))->required();
+    command.add_option("--into", arguments->folder, say(phrase("commands", "a new or empty folder: write a PNG of each page into it")));
+    command.add_option("--width-px", arguments->width_px, say(phrase("commands", "of the window")))
+        ->check(CLI::Range(640, 7680))
+        ->capture_default_str();
+    command.add_option("--height-px", arguments->height_px, say(phrase("commands", "of the window")))
+        ->check(CLI::Range(480, 4320))
+        ->capture_default_str();
+    command.add_option("--text-percent", arguments->text_percent, say(phrase("commands", "size of texts, of that of the desktop")))
         ->check(CLI::Range(100 + percent_per_text_step * Settings::least_text_step, 100 + percent_per_text_step * Settings::most_text_step))
         ->capture_default_str();
-    command.add_flag("--dark", arguments->dark, "in the dark theme");
+    command.add_flag("--dark", arguments->dark, say(phrase("commands", "in the dark theme")));
     return [arguments](std::ostream& out, std::ostream& err) { return tour_command(*arguments, out, err); };
 }
 

@@ -2,7 +2,6 @@
 #include "cli/live/watch_command.h"
 
 #include "base/clock.h"
-#include "base/number.h"
 #include "cli/live/watched_run.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
@@ -12,8 +11,6 @@
 
 #include <QEventLoop>
 #include <QTimer>
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <csignal>
@@ -79,7 +76,7 @@ QString password_for(const LiveSource& source, std::ostream& err) {
     if (::tcgetattr(STDIN_FILENO, &shown) != 0) return {}; // nobody can be asked
     termios hidden = shown;
     hidden.c_lflag &= ~static_cast<tcflag_t>(ECHO);
-    err << "Password of " << one_line(source.user) << " at " << one_line(source.address) << ": " << std::flush;
+    err << one_line(say(phrase("commands", "Password of %1 at %2:"), source.user, source.address).text()) << ' ' << std::flush;
     (void)::tcsetattr(STDIN_FILENO, TCSANOW, &hidden);
     std::string line;
     std::getline(std::cin, line);
@@ -101,8 +98,8 @@ Result<std::vector<Wanted>> wanted_runs(Logbook& logbook, const WatchArguments& 
     const auto source_of = [&kept](const RunRecord& record) -> Result<LiveSource> {
         const auto found = record.meter ? kept.value().find(record.meter->uuid) : kept.value().end();
         if (found == kept.value().end())
-            return Error{Failure::not_found, "no source is kept with the meter of this run", one_line(record.unit.name),
-                         "state it with --kind, --address and --read; --keep keeps it"};
+            return Error{Failure::not_found, say(phrase("commands", "no source is kept with the meter of this run")), one_line(record.unit.name),
+                         say(phrase("commands", "state it with --kind, --address and --read; --keep keeps it"))};
         return source_from(found->second);
     };
     std::vector<Wanted> wanted;
@@ -110,12 +107,14 @@ Result<std::vector<Wanted>> wanted_runs(Logbook& logbook, const WatchArguments& 
         const auto chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
         if (!chosen) return chosen.error();
         if (chosen.value().size() > 1)
-            return Error{Failure::bad_input, "units of several makers have this name and run", "--unit", "rename one of them"};
+            return Error{Failure::bad_input, say(phrase("commands", "units of several makers have this name and run")), "--unit",
+                         say(phrase("commands", "rename one of them"))};
         const RunRecord& record = *chosen.value().front();
         auto source = arguments.kind.empty() ? source_of(record) : stated_source(arguments);
         if (!source) return source.error();
         if (arguments.keep && !record.meter)
-            return Error{Failure::refused, "the run names no meter that could keep a source", "--keep", "name its meter first, or leave --keep"};
+            return Error{Failure::refused, say(phrase("commands", "the run names no meter that could keep a source")), "--keep",
+                         say(phrase("commands", "name its meter first, or leave --keep"))};
         wanted.push_back({record, std::move(source).value()});
         return wanted;
     }
@@ -126,16 +125,17 @@ Result<std::vector<Wanted>> wanted_runs(Logbook& logbook, const WatchArguments& 
         wanted.push_back({record, std::move(source).value()});
     }
     if (wanted.empty())
-        return Error{Failure::not_found, "no running run has a meter with a source", arguments.logbook,
-                     "name a run with --run, and its source with --kind"};
+        return Error{Failure::not_found, say(phrase("commands", "no running run has a meter with a source")), arguments.logbook,
+                     say(phrase("commands", "name a run with --run, and its source with --kind"))};
     return wanted;
 }
 
 std::string event_line(const WatchedRun& run, const LiveEvent& event) {
     const std::string& zone = run.record.run.time_zone;
-    std::string text = fmt::format("{}: {} at {}", run.name(), say_event(event.kind).text(), format_iso8601(event.moment_ms, zone));
-    if (event.by_ms - event.moment_ms > 2000) text += fmt::format(" (by {})", format_iso8601(event.by_ms, zone));
-    return one_line(text + ": " + event.evidence.text()) + '\n';
+    const Message what = say_event(event.kind), at = format_iso8601(event.moment_ms, zone);
+    if (event.by_ms - event.moment_ms > 2000)
+        return line_of(say(phrase("commands", "%1: %2 at %3 (by %4): %5"), run.name(), what, at, format_iso8601(event.by_ms, zone), event.evidence));
+    return line_of(say(phrase("commands", "%1: %2 at %3: %4"), run.name(), what, at, event.evidence));
 }
 
 /// The wall clock of the sessions, for what the logbook itself dates.
@@ -160,12 +160,12 @@ public:
         QObject::connect(session, &LiveSession::eventFound, session, [this, raw](const LiveEvent& event) {
             if (event.kind == LiveEventKind::output_off) raw->off = true;
             if (event.kind == LiveEventKind::output_back) raw->off = false;
-            say(event_line(*raw, event));
+            put(event_line(*raw, event));
         });
-        QObject::connect(session, &LiveSession::stateChanged, session, [this, raw] { say(state_line(*raw) + '\n'); });
+        QObject::connect(session, &LiveSession::stateChanged, session, [this, raw] { put(line_of(state_line(*raw))); });
         QObject::connect(session, &LiveSession::ended, session, [this, raw](const QString& why) {
             raw->ended = utf8_of(why);
-            err_ << "ullage: " << one_line(raw->name() + ": no longer read: " + raw->ended) << '\n';
+            tell(err_, {say(phrase("commands", "%1: no longer read: %2"), raw->name(), raw->ended)});
             code_ = exit_bad_input;
         });
         runs_.push_back(std::move(run));
@@ -178,7 +178,7 @@ public:
         QObject::connect(&settle, &QTimer::timeout, &loop_, [this] { settleAll(); });
         QObject::connect(&tell, &QTimer::timeout, &loop_, [this] {
             for (const auto& run : runs_)
-                if (run->ended.empty()) say(state_line(*run) + '\n');
+                if (run->ended.empty()) put(line_of(state_line(*run)));
         });
         look.start(look_every_ms);
         settle.start(settle_every_ms);
@@ -189,20 +189,20 @@ public:
             limit.start(std::chrono::milliseconds(static_cast<long long>(std::min(*arguments_.for_s, 1e6) * 1000)));
         }
         for (const auto& run : runs_) {
-            say(one_line(fmt::format("{}: reading {}", run->name(), run->source.title())) + '\n');
+            put(line_of(say(phrase("commands", "%1: reading %2"), run->name(), run->source.title())));
             run->session->start();
         }
         loop_.exec();
         for (const auto& run : runs_) {
             const auto stopped = run->session->stop();
             if (!stopped) code_ = refuse(err_, stopped.error());
-            say("Ended. " + state_line(*run) + '\n');
+            put(line_of(say(phrase("commands", "Ended. %1"), state_line(*run))));
         }
         return code_;
     }
 
 private:
-    void say(const std::string& text) {
+    void put(const std::string& text) {
         if (const int code = print(text, out_, err_); code != exit_good) {
             code_ = code;
             loop_.quit();
@@ -248,7 +248,7 @@ int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostre
                 return refuse(err, kept.error());
         watch.add(std::move(run).value());
     }
-    if (const int code = print("Reading; interrupt (Ctrl+C) to end\n", out, err); code != exit_good) return code;
+    if (const int code = print(line_of(say(phrase("commands", "Reading; interrupt (Ctrl+C) to end"))), out, err); code != exit_good) return code;
     return watch.run();
 }
 

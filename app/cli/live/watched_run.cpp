@@ -9,7 +9,7 @@
 
 namespace ullage {
 
-std::string WatchedRun::name() const { return one_line(fmt::format("{} run {}", record.unit.name, record.number)); }
+std::string WatchedRun::name() const { return one_line(say(phrase("commands", "%1 run %2"), record.unit.name, say_number(record.number)).text()); }
 
 Result<std::unique_ptr<WatchedRun>> watch_run(Logbook& logbook, const RunRecord& record, const LiveSource& source, const QString& password,
                                               const LiveClocks& clocks) {
@@ -46,34 +46,36 @@ std::unique_ptr<WatchedRun> try_run(const RunRecord& record, const LiveSource& s
     return run;
 }
 
-std::string sample_text(const TraceSample& sample) {
-    std::string text;
-    const auto add = [&text](const std::optional<double>& value, int decimals, const char* unit) {
-        if (value) text += (text.empty() ? "" : ", ") + fixed_text(*value, decimals) + ' ' + unit;
+Message say_sample(const TraceSample& sample) {
+    std::vector<Message> parts;
+    const auto add = [&parts](const std::optional<double>& value, int decimals, const Phrase& words) {
+        if (value) parts.push_back(say(words, say_number(*value, decimals)));
     };
-    add(sample.power_w, 1, "W");
-    add(sample.register_wh, 2, "Wh");
-    add(sample.voltage_v, 1, "V");
-    add(sample.current_a, 3, "A");
-    add(sample.gauge_percent, 0, "% on the gauge");
-    add(sample.output_w, 0, "W by the unit");
-    return text;
+    add(sample.power_w, 1, phrase("commands", "%1 W"));
+    add(sample.register_wh, 2, phrase("commands", "%1 Wh"));
+    add(sample.voltage_v, 1, phrase("commands", "%1 V"));
+    add(sample.current_a, 3, phrase("commands", "%1 A"));
+    add(sample.gauge_percent, 0, phrase("commands", "%1 % on the gauge"));
+    add(sample.output_w, 0, phrase("commands", "%1 W by the unit"));
+    return say_joined(parts, ", ");
 }
 
-std::string state_line(const WatchedRun& run) {
+Message state_line(const WatchedRun& run) {
     const LiveState state = run.session->state();
-    std::string text = run.name() + ": ";
-    if (state.latest) text += sample_text(*state.latest);
-    else text += state.link == LiveState::Link::connected ? "connected, nothing has come yet" : "nothing has come yet";
-    if (state.age_ms) text += fmt::format(", {} s ago", *state.age_ms / 1000);
-    if (state.per_second) text += fmt::format(", {:.2g} a second", *state.per_second);
-    text += fmt::format("; {} taken", count_text(state.taken, "sample", "samples"));
-    if (state.left_out + state.misunderstood > 0) text += fmt::format(", {} left out", state.left_out + state.misunderstood);
-    if (state.lost > 0) text += fmt::format(", {} lost", state.lost);
-    if (state.clock_set) text += "; the machine's clock has been set, samples go on by the steady one";
-    if (!run.session->found().isEmpty()) text += "; " + utf8_of(run.session->found());
-    if (!state.trouble.isEmpty()) text += "; " + utf8_of(state.trouble);
-    return one_line(text);
+    Message now = state.latest                               ? say_sample(*state.latest)
+                  : state.link == LiveState::Link::connected ? say(phrase("commands", "connected, nothing has come yet"))
+                                                             : say(phrase("commands", "nothing has come yet"));
+    if (state.age_ms) now = say(phrase("commands", "%1, %2 s ago"), now, say_number(*state.age_ms / 1000));
+    if (state.per_second) now = say(phrase("commands", "%1, %2 a second"), now, say_digits(fmt::format("{:.2g}", *state.per_second)));
+    Message counts = say_count(state.taken, phrases("commands", "%n samples taken", "%n sample taken"));
+    if (state.left_out + state.misunderstood > 0)
+        counts = say(phrase("commands", "%1, %2 left out"), counts, say_number(state.left_out + state.misunderstood));
+    if (state.lost > 0) counts = say(phrase("commands", "%1, %2 lost"), counts, say_number(state.lost));
+    std::vector<Message> clauses{now, counts};
+    if (state.clock_set) clauses.push_back(say(phrase("commands", "the machine's clock has been set, samples go on by the steady one")));
+    for (const QString& words : {run.session->found(), state.trouble})
+        if (!words.isEmpty()) clauses.emplace_back(utf8_of(words));
+    return say(phrase("commands", "%1: %2"), run.name(), say_joined(clauses, "; "));
 }
 
 } // namespace ullage

@@ -31,8 +31,8 @@ struct WatchedRun {
                                                   const LiveClocks& clocks);
 
 /// "430.2 W, 812.4 Wh": what a sample says.
-[[nodiscard]] std::string sample_text(const TraceSample& sample);
+[[nodiscard]] Message say_sample(const TraceSample& sample);
 /// How a watched run stands, in one line.
-[[nodiscard]] std::string state_line(const WatchedRun& run);
+[[nodiscard]] Message state_line(const WatchedRun& run);
 
 } // namespace ullage

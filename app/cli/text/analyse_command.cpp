@@ -58,7 +58,7 @@ std::string text_of(const Casebook& casebook, const Chosen& chosen, const Analys
 } // namespace
 
 int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::ostream& err) {
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     Casebook casebook;
     Chosen chosen;
     { // The logbook, which may be as large as its runs, is let go before they are analysed.
@@ -90,9 +90,10 @@ int analyse_command(const AnalyseArguments& arguments, std::ostream& out, std::o
         casebook.set_options(casebook.options());
         casebook.set_runs(std::move(needed));
     }
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     if (arguments.format == "json") return print(analyses_json(casebook, chosen.run_uuids, arguments.kwh_price, chosen.loads), out, err);
-    if (chosen.run_uuids.empty()) return print("There are no runs yet. Add one with: ullage import LOGBOOK SHEET\n", out, err);
+    if (chosen.run_uuids.empty())
+        return print(line_of(say(phrase("commands", "There are no runs yet. Add one with: ullage import LOGBOOK SHEET"))), out, err);
     return print(fitted_lines(text_of(casebook, chosen, arguments)), out, err);
 }
 

@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
-#include "base/number.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
-#include "formats/text/table_unicode.h"
 #include "store/backup.h"
-
-#include <fmt/format.h>
 
 #include <ostream>
 
@@ -14,9 +10,9 @@ namespace ullage {
 
 namespace {
 
-std::string megabytes(std::int64_t bytes) {
+Message megabytes(std::int64_t bytes) {
     constexpr double megabyte = 1e6;
-    return fixed_text(static_cast<double>(bytes) / megabyte, 1) + " MB";
+    return say_measure(static_cast<double>(bytes) / megabyte, 1, "MB");
 }
 
 } // namespace
@@ -27,15 +23,17 @@ int backup_command(const BackupArguments& arguments, std::ostream& out, std::ost
     if (arguments.list) {
         std::string lines;
         for (const BackupCopy& copy : backup_copies(arguments.logbook, place))
-            lines += one_line(fmt::format("{}  {}  {}", copy.day, megabytes(copy.size_bytes), copy.path.string())) + "\n";
-        return print(lines.empty() ? one_line(arguments.logbook + ": there is no copy") + "\n" : lines, out, err);
+            lines += line_of(say_joined({copy.day, megabytes(copy.size_bytes), copy.path.string()}, "  "));
+        return print(lines.empty() ? line_of(say(phrase("commands", "%1: there is no copy"), arguments.logbook)) : lines, out, err);
     }
     const Result<BackupOutcome> made = back_up(arguments.logbook, place, clock);
     if (!made) return refuse(err, made.error());
-    if (!made.value().copy) return print(one_line(arguments.logbook + ": it holds nothing yet, so no copy was made") + "\n", out, err);
-    std::string line = fmt::format("{}: copied to {}", arguments.logbook, made.value().copy->string());
-    if (made.value().removed > 0) line += ", " + count_text(static_cast<long>(made.value().removed), "older copy", "older copies") + " removed";
-    return print(one_line(line) + "\n", out, err, "the copy is complete");
+    if (!made.value().copy)
+        return print(line_of(say(phrase("commands", "%1: it holds nothing yet, so no copy was made"), arguments.logbook)), out, err);
+    Message line = say(phrase("commands", "%1: copied to %2"), arguments.logbook, made.value().copy->string());
+    if (made.value().removed > 0)
+        line = say_count(made.value().removed, phrases("commands", "%1, %n older copies removed", "%1, %n older copy removed"), line);
+    return print(line_of(line), out, err, say(phrase("commands", "the copy is complete")));
 }
 
 } // namespace ullage

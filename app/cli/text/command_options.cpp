@@ -3,8 +3,6 @@
 
 #include "base/number.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <cstdlib>
 #include <utility>
@@ -22,18 +20,15 @@ double option_number(const std::string& text) {
 
 std::string odd_number(const std::string& text) {
     const double number = option_number(text);
-    if (std::isnan(number)) return fmt::format("`{}` is no number; write one such as 431 or 0.5", text);
+    if (std::isnan(number)) return say(phrase("commands", "`%1` is no number; write one such as 431 or 0.5"), text);
     if (std::abs(number) <= largest_option) return {};
-    return fmt::format("`{}` is far beyond anything that is measured; the most is {}", text, exact_text(largest_option));
+    return say(phrase("commands", "`%1` is far beyond anything that is measured; the most is %2"), text, exact_text(largest_option));
 }
 
-/// Says `words` of a number for which `good` does not hold.
-template <class Good>
-CLI::Validator number_check(Good good, std::string words) {
-    return {[good, words = std::move(words)](std::string& text) {
-                return good(option_number(text)) ? std::string() : fmt::format("`{}` is no number {}", text, words);
-            },
-            std::string()};
+/// Says of a number for which `good` does not hold what `words` make of it.
+template <class Good, class Words>
+CLI::Validator number_check(Good good, Words words) {
+    return {[good, words](std::string& text) { return good(option_number(text)) ? std::string() : std::string(words(text)); }, std::string()};
 }
 
 } // namespace
@@ -46,21 +41,27 @@ void check_numbers(CLI::App& app) {
 }
 
 CLI::Validator above_zero() {
-    return number_check([](double number) { return number > 0; }, "above 0");
+    return number_check([](double number) { return number > 0; },
+                        [](const std::string& text) { return say(phrase("commands", "`%1` is no number above 0"), text); });
 }
 
 CLI::Validator zero_or_more() {
-    return number_check([](double number) { return number >= 0; }, "from 0 up");
+    return number_check([](double number) { return number >= 0; },
+                        [](const std::string& text) { return say(phrase("commands", "`%1` is no number from 0 up"), text); });
 }
 
 CLI::Validator between(double lowest, double highest) {
     return number_check([=](double number) { return number >= lowest && number <= highest; },
-                        fmt::format("from {} to {}", exact_text(lowest), exact_text(highest)));
+                        [=](const std::string& text) {
+                            return say(phrase("commands", "`%1` is no number from %2 to %3"), text, exact_text(lowest), exact_text(highest));
+                        });
 }
 
 void add_force_option(CLI::App& command, bool& force) {
-    command.add_flag("--force", force,
-                     "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses");
+    command.add_flag(
+        "--force", force,
+        say(phrase("commands",
+                   "replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses")));
 }
 
 Replacing replacing_of(bool force, std::vector<std::string> inputs) {

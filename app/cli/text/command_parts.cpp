@@ -13,11 +13,30 @@ int refuse(std::ostream& err, const Error& error) {
     return exit_bad_input;
 }
 
-int print(const std::string& text, std::ostream& out, std::ostream& err, const std::string& but) {
+void tell(std::ostream& err, const std::vector<Message>& notices) {
+    for (const Message& notice : notices) err << "ullage: " << line_of(notice);
+}
+
+std::string line_of(const Message& words) { return one_line(words.text()) + '\n'; }
+
+Message say_alternatives(const std::vector<Message>& choices) {
+    Message all;
+    for (const Message& choice : choices) all = all.empty() ? choice : say(phrase("commands", "%1 or %2"), all, choice);
+    return all;
+}
+
+Message say_names(const std::vector<std::string>& names) {
+    std::vector<Message> quoted;
+    for (const std::string& name : names) quoted.emplace_back('`' + name + '`');
+    return say_joined(quoted, ", ");
+}
+
+int print(const std::string& text, std::ostream& out, std::ostream& err, const Message& but) {
     out << text << std::flush;
     if (out) return exit_good;
-    return refuse(err,
-                  {Failure::io, "the result could not be written", "standard output", "check where it goes to" + (but.empty() ? but : "; " + but)});
+    const Message remedy = say(phrase("commands", "check where it goes to"));
+    return refuse(err, {Failure::io, say(phrase("commands", "the result could not be written")), say(phrase("commands", "standard output")),
+                        but.empty() ? remedy : say_joined({remedy, but}, "; ")});
 }
 
 } // namespace ullage

@@ -183,7 +183,18 @@ struct ImportTraceArguments {
 /// "ullage: SENTENCE" on one line of `err`; returns the exit code for bad input.
 int refuse(std::ostream& err, const Error& error);
 
+/// "ullage: NOTICE" on one line of `err`, for each.
+void tell(std::ostream& err, const std::vector<Message>& notices);
+
+/// What is said on one line, with its line feed.
+[[nodiscard]] std::string line_of(const Message& words);
+
+/// "a or b or c": what a question offers.
+[[nodiscard]] Message say_alternatives(const std::vector<Message>& choices);
+/// "`a`, `b`": names of things as they stand.
+[[nodiscard]] Message say_names(const std::vector<std::string>& names);
+
 /// Writes a result to `out` and checks that it went through. `but`: what is done all the same, for the message.
-int print(const std::string& text, std::ostream& out, std::ostream& err, const std::string& but = {});
+int print(const std::string& text, std::ostream& out, std::ostream& err, const Message& but = {});
 
 } // namespace ullage

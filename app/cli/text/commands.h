@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/message.h"
+
 #include <functional>
 #include <iosfwd>
 #include <span>
@@ -23,7 +25,7 @@ struct Command {
     using Run = std::function<int(std::ostream& out, std::ostream& err)>;
 
     std::string_view name;                      ///< "compare"
-    std::string_view summary;                   ///< for the help
+    Phrase summary;                             ///< for the help
     std::function<Run(CLI::App& command)> read; ///< adds positionals and options, and gives what runs the command once they are read
 };
 

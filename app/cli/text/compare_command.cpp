@@ -38,8 +38,8 @@ Result<LoadList> asked_load_list(const CompareArguments& arguments, const std::v
     const bool no_logbook =
         std::ranges::all_of(arguments.sources, [&](const std::string& source) { return is_sheet(source) || std::filesystem::is_directory(source); });
     if (no_logbook)
-        return Error{Failure::not_found, "run sheets hold no load lists", arguments.load_list,
-                     "name a logbook that has it, or a file of a load list (.csv)"};
+        return Error{Failure::not_found, say(phrase("commands", "run sheets hold no load lists")), arguments.load_list,
+                     say(phrase("commands", "name a logbook that has it, or a file of a load list (.csv)"))};
     return load_list_named(known, arguments.load_list, "--load-list");
 }
 
@@ -74,8 +74,8 @@ Error nothing_left(const CompareArguments& arguments, std::size_t units) {
     name("--tag", !arguments.tags.empty());
     name("--least-wh", arguments.least_wh.has_value());
     name("--most-wh", arguments.most_wh.has_value());
-    return {Failure::not_found, "none of " + count_text(static_cast<long>(units), "unit", "units") + " passes the filter", named,
-            "leave one of these options out, or correct it"};
+    return {Failure::not_found, say_count(units, phrases("commands", "none of %n units passes the filter", "none of %n unit passes the filter")),
+            named, say(phrase("commands", "leave one of these options out, or correct it"))};
 }
 
 /// The units that are wanted. Their ranks stay those among all units that were drained; one without a drain is not missed.
@@ -106,21 +106,22 @@ int compare_command(const CompareArguments& arguments, std::ostream& out, std::o
         return exit_usage;
     }
     if (arguments.least_wh && arguments.most_wh && *arguments.least_wh > *arguments.most_wh) {
-        (void)refuse(err, {Failure::bad_input, "no unit is rated above the least and below the most", "--least-wh, --most-wh", "exchange the two"});
+        (void)refuse(err, {Failure::bad_input, say(phrase("commands", "no unit is rated above the least and below the most")),
+                           "--least-wh, --most-wh", say(phrase("commands", "exchange the two"))});
         return exit_usage;
     }
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     Result<SourcedRuns> runs = runs_from_all(arguments.sources, notices);
     if (!runs) return refuse(err, runs.error());
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     std::optional<CommonLoad> load;
     if (!arguments.load_list.empty()) {
         const Result<LoadList> list = asked_load_list(arguments, runs.value().load_lists);
         if (!list) return refuse(err, list.error());
         load = common_load_of(list.value());
         if (!load)
-            return refuse(
-                err, {Failure::bad_input, "the load list takes nothing", list.value().name, "give it appliances, or name a load with --at-load"});
+            return refuse(err, {Failure::bad_input, say(phrase("commands", "the load list takes nothing")), list.value().name,
+                                say(phrase("commands", "give it appliances, or name a load with --at-load"))});
     }
     if (arguments.at_load_w) load = CommonLoad{*arguments.at_load_w, arguments.duty_percent / 100, {}};
     const auto both = compared(arguments, runs.value(), load);

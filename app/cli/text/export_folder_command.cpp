@@ -4,7 +4,6 @@
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "formats/folder/logbook_folder.h"
-#include "formats/text/table_unicode.h"
 #include "store/logbook.h"
 
 #include <ostream>
@@ -17,7 +16,8 @@ int export_folder_command(const ExportFolderArguments& arguments, std::ostream& 
     if (!logbook) return refuse(err, logbook.error());
     const Result<FolderTally> written = write_logbook_folder(logbook.value(), arguments.into);
     if (!written) return refuse(err, written.error());
-    return print(one_line(arguments.into + ": " + say_folder_tally(written.value()).text()) + "\n", out, err, "the folder is complete");
+    return print(line_of(say(phrase("commands", "%1: %2"), arguments.into, say_folder_tally(written.value()))), out, err,
+                 say(phrase("commands", "the folder is complete")));
 }
 
 } // namespace ullage

@@ -11,13 +11,14 @@
 namespace ullage {
 
 int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err) {
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
     if (!records) return refuse(err, records.error());
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
     if (chosen.value().size() > 1)
-        return refuse(err, {Failure::bad_input, "units of several makers have this name and run", "--unit", "rename one of them"});
+        return refuse(err, {Failure::bad_input, say(phrase("commands", "units of several makers have this name and run")), "--unit",
+                            say(phrase("commands", "rename one of them"))});
     const std::string sheet = write_run_sheet(*chosen.value().front());
     if (arguments.output.empty()) return print(sheet, out, err);
     const Result<void> written = write_whole_file(arguments.output, sheet, replacing_of(arguments.force, {arguments.logbook}));

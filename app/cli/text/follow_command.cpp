@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/follow_command.h"
 
-#include "base/number.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/trace_text.h"
-#include "formats/text/table_unicode.h"
 #include "trace/log_follow.h"
-
-#include <fmt/format.h>
-#include <utility>
 
 #include <chrono>
 #include <csignal>
 #include <ostream>
 #include <thread>
+#include <utility>
 
 namespace ullage {
 
@@ -45,16 +41,19 @@ private:
     void (*before_term_)(int);
 };
 
-std::string left_out_text(std::int64_t rows) {
-    return rows == 0 ? std::string() : fmt::format(", {} left out", count_text(static_cast<long>(rows), "row", "rows"));
+/// The clause, with the rows that were left out behind it where there are any.
+Message with_left_out(const Message& taken, std::int64_t rows) {
+    return rows == 0 ? taken : say_count(rows, phrases("commands", "%1, %n rows left out", "%1, %n row left out"), taken);
 }
 
-std::string state_text(const LogFollow& follow, const std::string& zone) {
+Message say_state(const LogFollow& follow, const std::string& zone) {
     const Trace& trace = follow.trace();
-    return one_line(fmt::format("{}: {} to {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
-                                format_iso8601(trace.last_ms, zone), left_out_text(trace.rows_left_out))) +
-           '\n';
+    return with_left_out(say_count(trace.samples, phrases("commands", "%1: %n samples to %2", "%1: %n sample to %2"), trace.file_name,
+                                   format_iso8601(trace.last_ms, zone)),
+                         trace.rows_left_out);
 }
+
+std::string state_text(const LogFollow& follow, const std::string& zone) { return line_of(say_state(follow, zone)); }
 
 /// Looks until there is no more.
 Result<FollowLook> look_at_all(LogFollow& follow, Logbook& logbook) {
@@ -77,7 +76,8 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
     if (!begun) return refuse(err, begun.error());
     LogFollow& follow = begun.value();
     const Interrupts interrupts;
-    if (const int code = print("Following the log; interrupt (Ctrl+C) to end\n", out, err); code != exit_good) return code;
+    if (const int code = print(line_of(say(phrase("commands", "Following the log; interrupt (Ctrl+C) to end"))), out, err); code != exit_good)
+        return code;
     auto grown_at = Steady::now(), said_at = grown_at - say_every;
     bool gone = false;
     bool settling_told = false;
@@ -90,10 +90,11 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
         const LogChange change = seen.value().change;
         const auto now = Steady::now();
         std::string said;
-        if (change == LogChange::started_anew) said = "The log was begun anew; it is read from its beginning\n";
+        if (change == LogChange::started_anew) said = line_of(say(phrase("commands", "The log was begun anew; it is read from its beginning")));
         if ((change == LogChange::vanished) != gone) {
             gone = !gone;
-            said = gone ? "The log is not there; waiting for it\n" : "The log is there again\n";
+            said =
+                line_of(gone ? say(phrase("commands", "The log is not there; waiting for it")) : say(phrase("commands", "The log is there again")));
         }
         if (seen.value().samples > 0 || seen.value().rows_left_out > 0) {
             grown_at = now;
@@ -108,7 +109,7 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
         if (const auto settled = logbook.settle(); !settled && !std::exchange(settling_told, true)) refuse(err, settled.error());
         std::this_thread::sleep_for(look_every);
     }
-    return print("Ended. " + state_text(follow, arguments.zone), out, err);
+    return print(line_of(say(phrase("commands", "Ended. %1"), say_state(follow, arguments.zone))), out, err);
 }
 
 int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, const std::string& zone, std::ostream& out, std::ostream& err) {
@@ -120,11 +121,10 @@ int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, con
         (void)print(state_text(begun.value(), zone), out, err); // what was taken before stays
         return refuse(err, seen.error());
     }
-    return print(fmt::format("The run has this log already; {} added{}\n",
-                             count_text(static_cast<long>(seen.value().samples), "new sample", "new samples"),
-                             left_out_text(seen.value().rows_left_out)) +
-                     state_text(begun.value(), zone),
-                 out, err);
+    const Message added = with_left_out(say_count(seen.value().samples, phrases("commands", "The run has this log already; %n new samples added",
+                                                                                "The run has this log already; %n new sample added")),
+                                        seen.value().rows_left_out);
+    return print(line_of(added) + state_text(begun.value(), zone), out, err);
 }
 
 } // namespace ullage

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
-#include "base/number.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/import_table.h"
@@ -9,10 +8,7 @@
 #include "formats/files/whole_file.h"
 #include "formats/folder/logbook_folder.h"
 #include "formats/sheets/run_sheet.h"
-#include "formats/text/table_unicode.h"
 #include "store/logbook.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -24,22 +20,23 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Result<std::string> import_sheet(Logbook& logbook, const std::string& path, std::string bytes, std::ostream& out) {
+Result<Message> import_sheet(Logbook& logbook, const std::string& path, std::string bytes, std::ostream& out) {
     const Result<SheetImport> sheet = read_run_sheet(bytes, path);
     if (!sheet) return sheet.error();
     // The text may be as large as the run.
     bytes = {};
-    for (const Message& notice : sheet.value().notices) out << one_line(path + ", " + notice.text()) << '\n';
+    for (const Message& notice : sheet.value().notices) out << line_of(say_joined({path, notice}, ", "));
     const RunRecord& record = sheet.value().record;
     const Result<std::optional<int>> known = logbook.number_of(record);
     if (!known) return known.error();
-    if (known.value()) return fmt::format("{}: already in the logbook as run {} of {}, left out", path, *known.value(), record.unit.name);
+    if (known.value())
+        return say(phrase("commands", "%1: already in the logbook as run %2 of %3, left out"), path, say_number(*known.value()), record.unit.name);
     const Result<ImportedRun> added = logbook.import_run(record);
     if (!added) {
         return within(added.error(), path);
     }
-    return fmt::format("{}: run {} of {}, {} with {}", path, added.value().number, record.unit.name, run_kind_text(record.run.kind),
-                       count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
+    return say_count(record.readings.size(), phrases("commands", "%1: run %2 of %3, %4 with %n readings", "%1: run %2 of %3, %4 with %n reading"),
+                     path, say_number(added.value().number), record.unit.name, say_run_kind(record.run.kind));
 }
 
 /// All run sheets of a folder that names none, in order of name.
@@ -52,11 +49,11 @@ std::vector<std::string> sheets_of(const fs::path& folder) {
     return sheets;
 }
 
-Result<std::string> import_folder(Logbook& logbook, const std::string& path, std::ostream& out) {
+Result<Message> import_folder(Logbook& logbook, const std::string& path, std::ostream& out) {
     const Result<FolderTally> read = import_logbook_folder(logbook, path);
     if (!read) return read.error();
-    for (const Message& notice : read.value().notices) out << one_line(path + ": " + notice.text()) << '\n';
-    return path + ": " + say_folder_tally(read.value()).text();
+    for (const Message& notice : read.value().notices) out << line_of(say(phrase("commands", "%1: %2"), path, notice));
+    return say(phrase("commands", "%1: %2"), path, say_folder_tally(read.value()));
 }
 
 } // namespace
@@ -72,25 +69,26 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
         if (!fs::is_directory(path, ignored)) {
             sheets.push_back(path);
         } else if (is_logbook_folder(path)) {
-            const Result<std::string> done = import_folder(logbook.value(), path, out);
-            if (done) out << one_line(done.value()) << '\n';
+            const Result<Message> done = import_folder(logbook.value(), path, out);
+            if (done) out << line_of(done.value());
             else code = refuse(err, done.error());
         } else if (const auto found = sheets_of(path); !found.empty()) {
             sheets.insert(sheets.end(), found.begin(), found.end());
         } else {
-            code = refuse(err, {Failure::not_found, "the folder holds no run sheet", path, "name a folder with .csv run sheets"});
+            code = refuse(err, {Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), path,
+                                say(phrase("commands", "name a folder with .csv run sheets"))});
         }
     }
     for (const std::string& sheet : sheets) {
         Result<std::string> bytes = read_whole_file(sheet);
         const bool foreign = bytes && (may_be_foreign_table(bytes.value()) || !(arguments.table == TableImportArguments()));
-        const Result<std::string> done = !bytes    ? Result<std::string>(bytes.error())
-                                         : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
-                                                   : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
-        if (done) out << one_line(done.value()) << '\n';
+        const Result<Message> done = !bytes    ? Result<Message>(bytes.error())
+                                     : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
+                                               : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
+        if (done) out << line_of(done.value());
         else code = refuse(err, done.error());
     }
-    const int printed = print({}, out, err, "what could be imported is in the logbook");
+    const int printed = print({}, out, err, say(phrase("commands", "what could be imported is in the logbook")));
     return code == exit_good ? printed : code;
 }
 

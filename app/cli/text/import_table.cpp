@@ -2,11 +2,9 @@
 #include "cli/text/import_table.h"
 
 #include "base/number.h"
+#include "cli/text/command_parts.h"
 #include "cli/text/table_reading_text.h"
 #include "foreign_tables/table_log.h"
-#include "formats/text/table_unicode.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cctype>
@@ -47,21 +45,22 @@ std::optional<std::size_t> column_named(std::string_view name, const TableReadin
 
 Result<TableAnswers::Column> table_column_of(const std::string& text, const TableReading& reading) {
     const auto equals = text.rfind('=');
-    const Error form{Failure::bad_input, fmt::format("`{}` names no column and role", text), "--map",
-                     "write it like 1=time,B=gauge,Plug=register:kWh; the roles are in the help of the command"};
+    const Error form{Failure::bad_input, say(phrase("commands", "`%1` names no column and role"), text), "--map",
+                     say(phrase("commands", "write it like %1; the roles are in the help of the command"), "1=time,B=gauge,Plug=register:kWh")};
     if (equals == std::string::npos) return form;
     const std::string_view behind = std::string_view(text).substr(equals + 1);
     const auto role = table_role_from(behind.substr(0, behind.find(':')));
     if (!role) return form;
     const auto column = column_named(std::string_view(text).substr(0, equals), reading);
     if (!column)
-        return Error{Failure::bad_input, fmt::format("the table has no column `{}`", text.substr(0, equals)), "--map",
-                     fmt::format("name one by its number from 1 to {}, its letter or its title", reading.columns.size())};
+        return Error{Failure::bad_input, say(phrase("commands", "the table has no column `%1`"), text.substr(0, equals)), "--map",
+                     say(phrase("commands", "name one by its number from 1 to %1, its letter or its title"), say_number(reading.columns.size()))};
     TableAnswers::Column answer{*column, *role, {}};
     if (const auto colon = behind.find(':'); colon != std::string_view::npos) {
         answer.unit = behind.substr(colon + 1);
         if (!known_table_unit(answer.unit))
-            return Error{Failure::bad_input, fmt::format("`{}` is no unit", answer.unit), "--map", "use Wh, kWh, W, kW, %, h, min or s"};
+            return Error{Failure::bad_input, say(phrase("commands", "`%1` is no unit"), answer.unit), "--map",
+                         say(phrase("commands", "use Wh, kWh, W, kW, %, h, min or s"))};
     }
     return answer;
 }
@@ -96,25 +95,28 @@ char delimiter_of(const std::string& word) {
 }
 
 Result<const TableSheet*> sheet_of(const TableBook& book, const std::string& name, const std::string& path) {
-    std::string names;
+    std::vector<std::string> names;
     for (const TableSheet& sheet : book.sheets) {
         if (sheet.name == name && !name.empty()) return &sheet;
-        names += (names.empty() ? "`" : ", `") + sheet.name + '`';
+        names.push_back(sheet.name);
     }
     std::size_t number = 0;
     const auto [end, error] = std::from_chars(name.data(), name.data() + name.size(), number);
     if (!name.empty() && error == std::errc() && end == name.data() + name.size() && number >= 1 && number <= book.sheets.size())
         return &book.sheets[number - 1];
-    if (!name.empty()) return Error{Failure::bad_input, fmt::format("there is no sheet `{}`", name), path, "use --sheet with one of " + names};
+    if (!name.empty())
+        return Error{Failure::bad_input, say(phrase("commands", "there is no sheet `%1`"), name), path,
+                     say(phrase("commands", "use --sheet with one of %1"), say_names(names))};
     if (book.sheets.size() == 1) return &book.sheets.front();
-    return Error{Failure::bad_input, "there are several sheets: " + names, path, "name one with --sheet; nothing was imported"};
+    return Error{Failure::bad_input, say(phrase("commands", "there are several sheets: %1"), say_names(names)), path,
+                 say(phrase("commands", "name one with --sheet; nothing was imported"))};
 }
 
 /// A number or "not-known"; absent for the latter.
 Result<std::optional<double>> stated_number(const std::string& text, const char* option, const NumberRange& range) {
     if (text.empty() || text == not_known) return std::optional<double>();
     const Result<double> number = parse_number(text);
-    if (!number) return Error{Failure::bad_input, number.error().what, option, "give a number, or not-known"};
+    if (!number) return Error{Failure::bad_input, number.error().what, option, say(phrase("commands", "give a number, or not-known"))};
     if (auto good = check_number(option, number.value(), range); !good) return good.error();
     return std::optional(number.value());
 }
@@ -252,27 +254,29 @@ private:
 /// The one line that says what is open, and the options that answer it; nothing where all is said.
 std::optional<Error> what_is_missing(const TableReading& reading, const StatedFacts& stated, const std::string& path) {
     std::vector<std::string> options;
-    std::string open;
+    std::vector<Message> open;
     for (const OpenTableQuestion& question : reading.questions) {
-        open += (open.empty() ? "" : "; ") + question.words;
+        open.push_back(question.words);
         const std::string option(table_question_option(question.about));
         if (std::ranges::find(options, option) == options.end()) options.push_back(option);
     }
     if (!stated.missing.empty()) {
-        open += open.empty() ? "what the table does not say is asked once" : "";
+        if (open.empty()) open.push_back(say(phrase("commands", "what the table does not say is asked once")));
         options.insert(options.end(), stated.missing.begin(), stated.missing.end());
     }
     if (options.empty()) return std::nullopt;
-    return Error{Failure::bad_input, open, path, fmt::format("answer with {}; nothing was imported", fmt::join(options, ", "))};
+    return Error{Failure::bad_input, say_joined(open, "; "), path,
+                 say(phrase("commands", "answer with %1; nothing was imported"), say_joined({options.begin(), options.end()}, ", "))};
 }
 
 } // namespace
 
-Result<std::string> import_table(Logbook& logbook, const std::string& path, std::string_view bytes, const TableImportArguments& arguments,
-                                 const Clock& clock, std::ostream& out) {
+Result<Message> import_table(Logbook& logbook, const std::string& path, std::string_view bytes, const TableImportArguments& arguments,
+                             const Clock& clock, std::ostream& out) {
     const std::string zone = arguments.zone.empty() ? machine_zone() : arguments.zone;
     if (!zone_exists(zone))
-        return Error{Failure::bad_input, fmt::format("there is no time zone `{}`", zone), "--zone", "name one such as Europe/Berlin"};
+        return Error{Failure::bad_input, say(phrase("commands", "there is no time zone `%1`"), zone), "--zone",
+                     say(phrase("commands", "name one such as %1"), "Europe/Berlin")};
     const Result<TableBook> book = read_table_book(bytes, path, delimiter_of(arguments.delimiter));
     if (!book) return book.error();
     const Result<const TableSheet*> sheet = sheet_of(book.value(), arguments.sheet, path);
@@ -283,10 +287,11 @@ Result<std::string> import_table(Logbook& logbook, const std::string& path, std:
     if (!(answers.value() == TableAnswers())) reading = understand_table(*sheet.value(), answers.value(), zone, clock.now_ms());
     out << table_reading_text(reading, book.value().form, sheet.value()->name, zone);
     if (reading.refusal)
-        return Error{Failure::bad_input, *reading.refusal, path, "correct the table, or map its columns with --map; nothing was imported"};
+        return Error{Failure::bad_input, *reading.refusal, path,
+                     say(phrase("commands", "correct the table, or map its columns with --map; nothing was imported"))};
     Result<StatedFacts> stated = FactsFinder(logbook, reading, arguments, zone).find();
     if (!stated) return stated.error();
-    if (arguments.preview) return path + ": nothing was imported (--preview)";
+    if (arguments.preview) return say(phrase("commands", "%1: nothing was imported (--preview)"), path);
     if (auto missing = what_is_missing(reading, stated.value(), path)) return *missing;
     std::vector<TableRun> runs;
     for (std::size_t i = 0; i < reading.runs.size(); ++i) {
@@ -295,24 +300,25 @@ Result<std::string> import_table(Logbook& logbook, const std::string& path, std:
         const Result<std::optional<int>> known = logbook.number_of(run.record);
         if (!known) return known.error();
         if (known.value())
-            out << one_line(fmt::format("Run {} of the table is already in the logbook as run {} of {}, left out", i + 1, *known.value(),
-                                        run.record.unit.name))
-                << '\n';
+            out << line_of(say(phrase("commands", "Run %1 of the table is already in the logbook as run %2 of %3, left out"), say_number(i + 1),
+                               say_number(*known.value()), run.record.unit.name));
         else runs.push_back(std::move(run));
     }
-    if (runs.empty()) return path + ": every run of it is already in the logbook, nothing was imported";
+    if (runs.empty()) return say(phrase("commands", "%1: every run of it is already in the logbook, nothing was imported"), path);
     const Result<std::vector<ImportedRun>> added = import_table_runs(logbook, runs, fs::path(path).filename().string());
     if (!added) {
         return within(added.error(), path);
     }
-    std::string words = path + ":";
+    std::vector<Message> taken;
     for (std::size_t i = 0; i < runs.size(); ++i) {
         const RunRecord& record = runs[i].record;
-        words += fmt::format("{} run {} of {}, {} with {}", i == 0 ? "" : ";", added.value()[i].number, record.unit.name,
-                             run_kind_text(record.run.kind), count_text(static_cast<long>(record.readings.size()), "reading", "readings"));
-        if (!runs[i].log.empty()) words += fmt::format(" and a log of {}", count_text(static_cast<long>(runs[i].log.size()), "row", "rows"));
+        const Message run =
+            say_count(record.readings.size(), phrases("commands", "run %1 of %2, %3 with %n readings", "run %1 of %2, %3 with %n reading"),
+                      say_number(added.value()[i].number), record.unit.name, say_run_kind(record.run.kind));
+        taken.push_back(
+            runs[i].log.empty() ? run : say_count(runs[i].log.size(), phrases("commands", "%1 and a log of %n rows", "%1 and a log of %n row"), run));
     }
-    return words;
+    return say(phrase("commands", "%1: %2"), path, say_joined(taken, "; "));
 }
 
 } // namespace ullage

@@ -13,7 +13,7 @@ namespace ullage {
 
 /// Brings the runs of a foreign table into a logbook, all or none: says to `out` how the table is understood and which rows are not taken. Errors:
 /// what is open, with the options that answer it; what hinders the import. The result says what went in.
-[[nodiscard]] Result<std::string> import_table(Logbook& logbook, const std::string& path, std::string_view bytes,
-                                               const TableImportArguments& arguments, const Clock& clock, std::ostream& out);
+[[nodiscard]] Result<Message> import_table(Logbook& logbook, const std::string& path, std::string_view bytes, const TableImportArguments& arguments,
+                                           const Clock& clock, std::ostream& out);
 
 } // namespace ullage

@@ -6,11 +6,8 @@
 #include "cli/text/follow_command.h"
 #include "cli/text/runs_source.h"
 #include "cli/text/trace_text.h"
-#include "formats/text/table_unicode.h"
 #include "trace/clock_offset.h"
 #include "trace/log_follow.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
@@ -25,13 +22,13 @@ namespace {
 constexpr std::string_view estimate_word = "estimate";
 constexpr double most_offset_s = 100.0 * 366 * 86'400; ///< meters that were never set begin at some year
 
-Error wrong(const std::string& option, const std::string& what, const std::string& remedy) { return {Failure::bad_input, what, option, remedy}; }
+Error wrong(const std::string& option, const Message& what, const Message& remedy) { return {Failure::bad_input, what, option, remedy}; }
 
 /// ROLE=NUMBER[:UNIT], columns counted from 1.
 Result<LayoutAnswers::Column> mapped_column(const std::string& text) {
-    const Error form =
-        wrong("--map", fmt::format("`{}` names no column", text),
-              "write it like time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA,gauge=7,output=8:W, columns counted from 1");
+    const Error form = wrong("--map", say(phrase("commands", "`%1` names no column"), text),
+                             say(phrase("commands", "write it like %1, columns counted from 1"),
+                                 "time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:mA,gauge=7,output=8:W"));
     const auto equals = text.find('=');
     if (equals == std::string::npos) return form;
     const auto role = role_from(std::string_view(text).substr(0, equals));
@@ -73,7 +70,8 @@ Result<UtcMs> offset_of(std::string text) {
     if (negative || text.front() == '+') text.erase(0, 1);
     ClockParts parts;
     if (!read_clock(text, false, parts) || parts.offset_minutes)
-        return wrong("--offset", fmt::format("`{}` is no time", text), "write it like 00:00:12 or -00:01:30.5: hours, minutes, seconds");
+        return wrong("--offset", say(phrase("commands", "`%1` is no time"), text),
+                     say(phrase("commands", "write it like 00:00:12 or -00:01:30.5: hours, minutes, seconds")));
     return negative ? -parts.ms : parts.ms;
 }
 
@@ -88,8 +86,8 @@ Result<TraceReadOptions> read_options(const ImportTraceArguments& arguments, con
     if (!arguments.clock_offset.empty() && arguments.clock_offset != estimate_word) {
         const Result<double> seconds = parse_number(arguments.clock_offset);
         if (!seconds || std::abs(seconds.value()) > most_offset_s)
-            return wrong("--clock-offset", fmt::format("`{}` is no offset", arguments.clock_offset),
-                         "give seconds such as 12 or -90.5, or `estimate`");
+            return wrong("--clock-offset", say(phrase("commands", "`%1` is no offset"), arguments.clock_offset),
+                         say(phrase("commands", "give seconds such as 12 or -90.5, or `estimate`")));
         options.offset_ms = std::llround(1000 * seconds.value());
     }
     if (!arguments.start.empty()) {
@@ -110,10 +108,11 @@ Result<std::optional<Meter>> meter_of(const Logbook& logbook, const std::string&
     if (!meters) return meters.error();
     const auto found = std::ranges::find(meters.value(), name, &Meter::name);
     if (found != meters.value().end()) return std::optional(*found);
-    std::string names;
-    for (const Meter& meter : meters.value()) names += (names.empty() ? "`" : ", `") + meter.name + '`';
-    return Error{Failure::not_found, fmt::format("there is no meter named `{}`", name), "--meter",
-                 names.empty() ? "add the meter to the logbook first" : "use one of " + names};
+    std::vector<std::string> names;
+    for (const Meter& meter : meters.value()) names.push_back(meter.name);
+    return Error{Failure::not_found, say(phrase("commands", "there is no meter named `%1`"), name), "--meter",
+                 names.empty() ? say(phrase("commands", "add the meter to the logbook first"))
+                               : say(phrase("commands", "use one of %1"), say_names(names))};
 }
 
 Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arguments) {
@@ -121,18 +120,21 @@ Result<RunRecord> run_of(const Logbook& logbook, const ImportTraceArguments& arg
     if (!records) return records.error();
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return chosen.error();
-    if (chosen.value().size() > 1) return Error{Failure::bad_input, "units of several makers have this name and run", "--unit", "rename one of them"};
+    if (chosen.value().size() > 1)
+        return Error{Failure::bad_input, say(phrase("commands", "units of several makers have this name and run")), "--unit",
+                     say(phrase("commands", "rename one of them"))};
     return *chosen.value().front();
 }
 
 /// Who wrote a log, and what comes of it where that is not the run's meter.
-std::string written_by(const Trace& trace, const std::optional<Meter>& meter, const RunRecord& record) {
-    const std::string_view own = trace.has(holds_gauge) ? "the unit's gauge" : "the unit's output power";
-    if (!trace.has(holds_meter)) return fmt::format(", {}", own);
-    std::string text = meter ? ", meter " + meter->name : ", no meter named";
-    if (trace.has(holds_gauge)) text += fmt::format(", and {}", own);
-    if (meter && record.meter && meter->uuid != record.meter->uuid) text += fmt::format(", beside {} of the run", record.meter->name);
-    return text;
+std::vector<Message> written_by(const Trace& trace, const std::optional<Meter>& meter, const RunRecord& record) {
+    const bool gauge = trace.has(holds_gauge);
+    if (!trace.has(holds_meter)) return {gauge ? say(phrase("commands", "the unit's gauge")) : say(phrase("commands", "the unit's output power"))};
+    std::vector<Message> parts{meter ? say(phrase("commands", "meter %1"), meter->name) : say(phrase("commands", "no meter named"))};
+    if (gauge) parts.push_back(say(phrase("commands", "and the unit's gauge")));
+    if (meter && record.meter && meter->uuid != record.meter->uuid)
+        parts.push_back(say(phrase("commands", "beside %1 of the run"), record.meter->name));
+    return parts;
 }
 
 /// How an open question is answered here.
@@ -177,12 +179,13 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     const std::string zone = options.value().zone;
     out << preview_text(preview.value(), zone);
     if (needs_start(detection.layout.time_form) && arguments.start.empty() && options.value().start_ms)
-        out << "Note: the log is taken to begin with the first reading of the run, " << format_iso8601(*options.value().start_ms, zone)
-            << "; --start changes that\n";
-    else if (detection.local_times) out << "Note: the times of the log are taken for local times of " << one_line(zone) << "; --zone changes that\n";
+        out << line_of(say(phrase("commands", "Note: the log is taken to begin with the first reading of the run, %1; --start changes that"),
+                           format_iso8601(*options.value().start_ms, zone)));
+    else if (detection.local_times)
+        out << line_of(say(phrase("commands", "Note: the times of the log are taken for local times of %1; --zone changes that"), zone));
     if (auto open = open_questions(detection)) {
         open->where = arguments.file;
-        open->remedy = "answer with " + options_for(detection) + "; nothing was imported";
+        open->remedy = say(phrase("commands", "answer with %1; nothing was imported"), options_for(detection));
         return refuse(err, *open);
     }
     if (arguments.clock_offset == estimate_word) {
@@ -190,12 +193,12 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
         if (!offset) return refuse(err, offset.error());
         options.value().offset_ms = offset.value().offset_ms;
         options.value().offset_u_s = offset.value().u_s;
-        out << offset.value().sentence << '\n';
+        out << line_of(offset.value().sentence);
     }
     if (arguments.preview) {
         const Result<TraceTally> tally = check_trace(arguments.file, detection.layout, options.value());
         if (!tally) return refuse(err, tally.error());
-        return print(tally_text(tally.value(), zone) + "Nothing was imported (--preview)\n", out, err);
+        return print(tally_text(tally.value(), zone) + line_of(say(phrase("commands", "Nothing was imported (--preview)"))), out, err);
     }
     const Result<std::optional<Trace>> continued = trace_continued_by(logbook.value(), record.value().run.uuid, arguments.file);
     if (!continued) return refuse(err, continued.error());
@@ -208,11 +211,13 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
     const Result<ImportedTrace> done = import_trace(logbook.value(), arguments.file, record.value().run.uuid, meter_uuid, detection, options.value());
     if (!done) return refuse(err, done.error());
     const Trace& trace = done.value().trace;
-    const std::string summary =
-        fmt::format("{}: {} from {} to {}, into run {} of {}{}", trace.file_name, count_text(static_cast<long>(trace.samples), "sample", "samples"),
-                    format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone), record.value().number, record.value().unit.name,
-                    written_by(trace, meter.value(), record.value()));
-    const int printed = print(tally_text(done.value().tally, zone) + one_line(summary) + '\n', out, err, "the samples are in the logbook");
+    std::vector<Message> parts{say_count(trace.samples, phrases("commands", "%n samples from %1 to %2", "%n sample from %1 to %2"),
+                                         format_iso8601(trace.first_ms, zone), format_iso8601(trace.last_ms, zone)),
+                               say(phrase("commands", "into run %1 of %2"), say_number(record.value().number), record.value().unit.name)};
+    for (Message& part : written_by(trace, meter.value(), record.value())) parts.push_back(std::move(part));
+    const Message summary = say(phrase("commands", "%1: %2"), trace.file_name, say_joined(parts, ", "));
+    const int printed =
+        print(tally_text(done.value().tally, zone) + line_of(summary), out, err, say(phrase("commands", "the samples are in the logbook")));
     return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }
 

@@ -26,14 +26,15 @@ int join_command(const JoinArguments& arguments, std::ostream& out, std::ostream
     if (!plan) return refuse(err, plan.error());
     const auto keys = asked_keys(arguments.take_other, plan.value());
     if (!keys) return refuse(err, keys.error());
-    std::string answer =
-        plan.value().empty() ? "The logbook has all that the other has already" : "This is what joining would do; nothing was changed";
+    Message answer = plan.value().empty() ? say(phrase("commands", "The logbook has all that the other has already"))
+                                          : say(phrase("commands", "This is what joining would do; nothing was changed"));
     if (!arguments.dry_run && !plan.value().empty()) {
         const Result<Joined> joined = join(logbook.value(), other.value(), keys.value());
         if (!joined) return refuse(err, joined.error());
-        answer = "Joined: " + joined_text(joined.value());
+        answer = say(phrase("commands", "Joined: %1"), joined_text(joined.value()));
     }
-    if (plan.value().empty() && format.value() == TableFormat::text && arguments.output.path.empty()) return print(answer + ".\n", out, err);
+    if (plan.value().empty() && format.value() == TableFormat::text && arguments.output.path.empty())
+        return print(line_of(say(phrase("commands", "%1."), answer)), out, err);
     return put_table(join_table(plan.value(), keys.value(), answer), format.value(), arguments.output, {arguments.logbook, arguments.other}, out,
                      err);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/load_lists_source.h"
 
+#include "cli/text/command_parts.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/text/sheet_keys.h"
@@ -32,17 +33,19 @@ Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path) {
 }
 
 Error no_load_lists(const std::string& path) {
-    return {Failure::bad_input, "only a logbook holds load lists", path, "name a logbook, or the file of a load list with --load-list"};
+    return {Failure::bad_input, say(phrase("commands", "only a logbook holds load lists")), path,
+            say(phrase("commands", "name a logbook, or the file of a load list with --load-list"))};
 }
 
 Result<LoadList> load_list_named(const std::vector<LoadList>& lists, const std::string& name, const std::string& where) {
-    std::string known;
+    std::vector<std::string> known;
     for (const LoadList& list : lists) {
         if (lower_case(list.name) == lower_case(name)) return list;
-        known += (known.empty() ? "`" : ", `") + list.name + '`';
+        known.push_back(list.name);
     }
-    return Error{Failure::not_found, "there is no load list `" + name + "`", where,
-                 known.empty() ? "bring one in with ullage import-loads" : "use one of " + known};
+    return Error{Failure::not_found, say(phrase("commands", "there is no load list `%1`"), name), where,
+                 known.empty() ? say(phrase("commands", "bring one in with ullage import-loads"))
+                               : say(phrase("commands", "use one of %1"), say_names(known))};
 }
 
 } // namespace ullage

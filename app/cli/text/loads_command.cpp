@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
-#include "base/number.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/load_lists_source.h"
 #include "formats/results/load_list_table.h"
 #include "formats/sheets/load_list_file.h"
-#include "formats/text/table_unicode.h"
 #include "store/logbook.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <ostream>
@@ -18,22 +14,22 @@ namespace ullage {
 
 namespace {
 
-Result<std::string> import_list(Logbook& logbook, const std::string& path) {
+Result<Message> import_list(Logbook& logbook, const std::string& path) {
     const Result<LoadList> list = load_list_of_file(path);
     if (!list) return list.error();
     const Result<std::vector<LoadList>> known = logbook.load_lists();
     if (!known) return known.error();
     for (const LoadList& other : known.value())
         if (other.name == list.value().name && other.appliances == list.value().appliances)
-            return fmt::format("{}: load list {} is in the logbook already, left out", path, other.name);
+            return say(phrase("commands", "%1: load list %2 is in the logbook already, left out"), path, other.name);
     const Result<LoadList> added = logbook.add(list.value());
     if (!added) {
         Error error = added.error();
         error.where = path;
         return error;
     }
-    return fmt::format("{}: load list {} with {}", path, list.value().name,
-                       count_text(static_cast<long>(list.value().appliances.size()), "line", "lines"));
+    return say_count(list.value().appliances.size(), phrases("commands", "%1: load list %2 with %n lines", "%1: load list %2 with %n line"), path,
+                     list.value().name);
 }
 
 } // namespace
@@ -44,17 +40,18 @@ int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& ou
     if (!logbook) return refuse(err, logbook.error());
     int code = exit_good;
     for (const std::string& file : arguments.files) {
-        const Result<std::string> done = import_list(logbook.value(), file);
-        if (done) out << one_line(done.value()) << '\n';
+        const Result<Message> done = import_list(logbook.value(), file);
+        if (done) out << line_of(done.value());
         else code = refuse(err, done.error());
     }
-    const int printed = print({}, out, err, "what could be imported is in the logbook");
+    const int printed = print({}, out, err, say(phrase("commands", "what could be imported is in the logbook")));
     return code == exit_good ? printed : code;
 }
 
 int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostream& err) {
     if (arguments.file.empty() == arguments.logbook.empty()) {
-        (void)refuse(err, {Failure::bad_input, "name a load list (.csv) or a logbook, one of the two", "loads", "see ullage loads --help"});
+        (void)refuse(err, {Failure::bad_input, say(phrase("commands", "name a load list (.csv) or a logbook, one of the two")), "loads",
+                           say(phrase("commands", "see ullage loads --help"))});
         return exit_usage;
     }
     const Result<TableFormat> format = asked_format(arguments.output);

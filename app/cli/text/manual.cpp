@@ -17,7 +17,7 @@ namespace {
 
 /// A command as its options are read, without what runs it.
 std::unique_ptr<CLI::App> described(const Command& command) {
-    auto app = std::make_unique<CLI::App>(std::string(command.summary), std::string(command.name));
+    auto app = std::make_unique<CLI::App>(say(command.summary), std::string(command.name));
     (void)command.read(*app);
     return app;
 }
@@ -70,6 +70,12 @@ std::string roff(std::string_view text) {
     return escaped;
 }
 
+/// The text with a word of it in this font of troff.
+std::string in_font(std::string text, std::string_view word, char font) {
+    const std::size_t at = text.find(word);
+    return at == std::string::npos ? text : text.replace(at, word.size(), fmt::format("\\f{}{}\\fR", font, word));
+}
+
 void write_command(const Command& command, std::string& page) {
     const auto app = described(command);
     std::string synopsis = fmt::format("\\fBullage {}\\fR", roff(command.name)), places, options;
@@ -89,9 +95,11 @@ void write_command(const Command& command, std::string& page) {
         const std::string value = value_word(*option);
         const std::string words = fmt::format("\\fB{}\\fR{}", roff(option_words(*option)), value.empty() ? "" : " \\fI" + roff(value) + "\\fR");
         if (option->get_required()) synopsis += " " + words;
-        options += fmt::format(".TP\n{}\n{}{}\n", words, help, option->get_required() ? " (required)" : "");
+        options += fmt::format(".TP\n{}\n{}{}\n", words, help,
+                               option->get_required() ? " " + roff(say(phrase("commands", "(required)")).text()) : std::string());
     }
-    page += fmt::format(".SS {}\n{} [\\fIoptions\\fR]\n.PP\n{}.\n{}{}", roff(command.name), synopsis, roff(command.summary), places, options);
+    page +=
+        fmt::format(".SS {}\n{} [\\fIoptions\\fR]\n.PP\n{}.\n{}{}", roff(command.name), synopsis, roff(say(command.summary).text()), places, options);
 }
 
 /// One pattern of a shell's `case`: what stands before the cursor, and the words that may follow.
@@ -103,24 +111,59 @@ std::string completion_case(const std::string& pattern, const std::vector<std::s
 
 std::string manual_page(const std::vector<Command>& commands) {
     std::string page = fmt::format(".\\\" SPDX-License-Identifier: GPL-3.0-or-later\n.\\\" Written by `ullage --man-page`.\n"
-                                   ".TH ULLAGE 1 \"\" \"ullage {}\" \"User commands\"\n.nh\n.ad l\n",
-                                   program_version());
-    page += ".SH NAME\nullage \\- say what a battery storage unit delivers, against what its label and its gauge say\n"
-            ".SH SYNOPSIS\n\\fBullage\\fR [\\fILOGBOOK\\fR]\n.br\n\\fBullage\\fR \\fICOMMAND\\fR [\\fIoptions\\fR]\n"
-            ".SH DESCRIPTION\nA tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy "
-            "meter say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds faults of "
-            "the gauge, and compares units.\n.PP\nWithout a command it opens its window, on the logbook that was open last or on \\fILOGBOOK\\fR. "
-            "The commands do the same job in text, without a display. Results go to the standard output, problems to the standard error, one line "
-            "each.\n.SH OPTIONS\n.TP\n\\fB\\-h\\fR, \\fB\\-\\-help\\fR\nSay what there is; behind a command what that takes.\n"
-            ".TP\n\\fB\\-\\-version\\fR\nSay the version.\n.TP\n\\fB\\-\\-man\\-page\\fR\nWrite this page.\n"
-            ".TP\n\\fB\\-\\-bash\\-completion\\fR\nWrite the completion of commands and options for bash.\n.SH COMMANDS\n";
+                                   ".TH ULLAGE 1 \"\" \"ullage {}\" \"{}\"\n.nh\n.ad l\n",
+                                   program_version(), roff(say(phrase("commands", "User commands")).text()));
+    const auto section = [&page](const Phrase& heading) {
+        const std::string words = roff(say(heading).text());
+        page += words.find(' ') == std::string::npos ? ".SH " + words + '\n' : ".SH \"" + words + "\"\n";
+    };
+    const auto text = [&page](const Message& words) { page += roff(words.text()) + '\n'; };
+    const auto entry = [&page, &text](std::string_view term, const Message& words) {
+        page.append(".TP\n").append(term).append("\n");
+        text(words);
+    };
+    section(phrase("commands", "NAME"));
+    page += "ullage \\- ";
+    text(say(phrase("commands", "say what a battery storage unit delivers, against what its label and its gauge say")));
+    section(phrase("commands", "SYNOPSIS"));
+    page += "\\fBullage\\fR [\\fILOGBOOK\\fR]\n.br\n\\fBullage\\fR \\fICOMMAND\\fR [\\fIoptions\\fR]\n";
+    section(phrase("commands", "DESCRIPTION"));
+    text(say(phrase("commands",
+                    "A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter "
+                    "say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds "
+                    "faults of the gauge, and compares units.")));
+    page += ".PP\n";
+    page += in_font(roff(say(phrase("commands",
+                                    "Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job "
+                                    "in text, without a display. Results go to the standard output, problems to the standard error, one line "
+                                    "each."),
+                             "LOGBOOK")
+                             .text()),
+                    "LOGBOOK", 'I') +
+            '\n';
+    section(phrase("commands", "OPTIONS"));
+    entry("\\fB\\-h\\fR, \\fB\\-\\-help\\fR", say(phrase("commands", "Say what there is; behind a command what that takes.")));
+    entry("\\fB\\-\\-version\\fR", say(phrase("commands", "Say the version.")));
+    entry("\\fB\\-\\-man\\-page\\fR", say(phrase("commands", "Write this page.")));
+    entry("\\fB\\-\\-bash\\-completion\\fR", say(phrase("commands", "Write the completion of commands and options for bash.")));
+    section(phrase("commands", "COMMANDS"));
     for (const Command& command : commands) write_command(command, page);
-    page += ".SH FILES\n.TP\n\\fI*.ullage\\fR\nA logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file "
-            "to keep it.\n.TP\n\\fI~/.config/ullage/ullage.ini\\fR\nSettings of the window.\n"
-            ".SH ENVIRONMENT\n.TP\n\\fBULLAGE_SOURCE_PASSWORD\\fR\nThe password of a live meter for \\fBwatch\\fR, in place of asking.\n"
-            ".SH \"EXIT STATUS\"\n.TP\n0\nIt was done.\n.TP\n1\nBad input, or a result that could not be written.\n.TP\n2\nWrong usage.\n"
-            ".SH CAUTION\nMains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes "
-            "and licensed practice come first.\n";
+    section(phrase("commands", "FILES"));
+    entry("\\fI*.ullage\\fR",
+          say(phrase("commands", "A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to "
+                                 "keep it.")));
+    entry("\\fI~/.config/ullage/ullage.ini\\fR", say(phrase("commands", "Settings of the window.")));
+    section(phrase("commands", "ENVIRONMENT"));
+    page += ".TP\n\\fBULLAGE_SOURCE_PASSWORD\\fR\n" +
+            in_font(roff(say(phrase("commands", "The password of a live meter for %1, in place of asking."), "watch").text()), "watch", 'B') + '\n';
+    section(phrase("commands", "EXIT STATUS"));
+    entry("0", say(phrase("commands", "It was done.")));
+    entry("1", say(phrase("commands", "Bad input, or a result that could not be written.")));
+    entry("2", say(phrase("commands", "Wrong usage.")));
+    section(phrase("commands", "CAUTION"));
+    text(say(phrase("commands",
+                    "Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and "
+                    "licensed practice come first.")));
     return page;
 }
 

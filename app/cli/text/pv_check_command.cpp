@@ -9,8 +9,6 @@
 #include "pv/module_voltage.h"
 #include "store/logbook.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <ostream>
 
@@ -30,8 +28,8 @@ Result<PvSheetText> stated(const PvCheckArguments& arguments, const std::vector<
     } else if (!arguments.sheet_name.empty()) {
         const auto at = std::ranges::find(sheets, arguments.sheet_name, &PvSheet::name);
         if (at == sheets.end())
-            return Error{Failure::not_found, fmt::format("there is no PV sheet named `{}`", arguments.sheet_name), "--sheet-name",
-                         "see the PV input page for their names"};
+            return Error{Failure::not_found, say(phrase("commands", "there is no PV sheet named `%1`"), arguments.sheet_name), "--sheet-name",
+                         say(phrase("commands", "see the PV input page for their names"))};
         sheet.sheet = *at;
         const auto unit = std::ranges::find(units, at->unit_uuid, &Unit::uuid);
         if (unit != units.end()) sheet.unit = unit->name;
@@ -53,8 +51,8 @@ Result<void> add_limits(PvSheetText& sheet, const PvCheckArguments& arguments, c
     if (arguments.logbook.empty() || sheet.unit.empty()) return {};
     const auto unit = std::ranges::find(units, sheet.unit, &Unit::name);
     if (unit == units.end())
-        return Error{Failure::not_found, fmt::format("there is no unit named `{}` in the logbook", sheet.unit), "--unit",
-                     "use the name of one of its units"};
+        return Error{Failure::not_found, say(phrase("commands", "there is no unit named `%1` in the logbook"), sheet.unit), "--unit",
+                     say(phrase("commands", "use the name of one of its units"))};
     const PvLimits claimed = pv_limits(*unit);
     const auto fill = [](std::optional<double>& own, const std::optional<double>& other) {
         if (!own) own = other;

@@ -15,14 +15,14 @@ int readings_command(const ReadingsArguments& arguments, std::ostream& out, std:
         (void)refuse(err, format.error());
         return exit_usage;
     }
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<OpenedSource> source = OpenedSource::open(arguments.logbook, notices);
     if (!source) return refuse(err, source.error());
     const Result<std::unique_ptr<Casebook>> casebook = source.value().casebook();
     if (!casebook) return refuse(err, casebook.error());
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(casebook.value()->runs()), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     const UnitRuns& runs = chosen.value();
     std::vector<const RunAnalysis*> analyses; // which the casebook keeps
     for (const RunRecord* run : runs) analyses.push_back(casebook.value()->analysis(run->run.uuid).get());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/runs_source.h"
 
+#include "cli/text/command_parts.h"
 #include "cli/text/load_lists_source.h"
 #include "comparison/joined_records.h"
 #include "formats/files/whole_file.h"
@@ -8,8 +9,6 @@
 #include "formats/sheets/run_sheet.h"
 #include "measure/method_settings.h"
 #include "trace/run_load.h"
-
-#include <fmt/format.h>
 
 #include <sys/stat.h>
 
@@ -32,25 +31,29 @@ Result<std::vector<std::string>> sheets_in(const std::string& folder) {
     for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble))
         if (entry->path().extension() == ".csv" && !(of_logbook && entry->path().filename() == folder_contents_name))
             sheets.push_back(entry->path().string());
-    if (trouble) return Error{Failure::io, "the folder cannot be read: " + trouble.message(), folder, "check its permissions"};
-    if (sheets.empty()) return Error{Failure::not_found, "the folder holds no run sheet", folder, "name a logbook or a folder with .csv run sheets"};
+    if (trouble)
+        return Error{Failure::io, say(phrase("commands", "the folder cannot be read: %1"), trouble.message()), folder,
+                     say(phrase("commands", "check its permissions"))};
+    if (sheets.empty())
+        return Error{Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), folder,
+                     say(phrase("commands", "name a logbook or a folder with .csv run sheets"))};
     std::ranges::sort(sheets);
     return sheets;
 }
 
-Result<ImportedRun> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<std::string>& notices) {
+Result<ImportedRun> import_sheet(Logbook& logbook, const std::string& sheet, std::vector<Message>& notices) {
     const Result<std::string> text = read_whole_file(sheet);
     if (!text) return text.error();
     const Result<SheetImport> import = read_run_sheet(text.value(), sheet);
     if (!import) return import.error();
-    for (const Message& notice : import.value().notices) notices.push_back(sheet + ", " + notice);
+    for (const Message& notice : import.value().notices) notices.push_back(say_joined({sheet, notice}, ", "));
     Result<ImportedRun> added = logbook.import_run(import.value().record);
     if (added) return added;
     return within(added.error(), sheet);
 }
 
 /// The sheets in a logbook in memory.
-Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const Clock& clock, std::vector<std::string>& notices) {
+Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const Clock& clock, std::vector<Message>& notices) {
     Result<Logbook> logbook = Logbook::in_memory(clock);
     if (!logbook) return logbook;
     for (const std::string& sheet : sheets)
@@ -59,21 +62,20 @@ Result<Logbook> logbook_of_sheets(const std::vector<std::string>& sheets, const 
 }
 
 /// All of a folder that a logbook was written to, in a logbook in memory.
-Result<Logbook> logbook_of_folder(const std::string& folder, const Clock& clock, std::vector<std::string>& notices) {
+Result<Logbook> logbook_of_folder(const std::string& folder, const Clock& clock, std::vector<Message>& notices) {
     Result<Logbook> logbook = Logbook::in_memory(clock);
     if (!logbook) return logbook;
     const Result<FolderTally> read = import_logbook_folder(logbook.value(), folder);
     if (!read) return read.error();
-    for (const Message& notice : read.value().notices) notices.push_back(folder + ": " + notice);
+    for (const Message& notice : read.value().notices) notices.push_back(say(phrase("commands", "%1: %2"), folder, notice));
     return logbook;
 }
 
 /// "`a`, `b` and 3 more".
-std::string listed(const std::vector<std::string>& names) {
+Message listed(const std::vector<std::string>& names) {
     constexpr std::size_t most = 8;
-    std::string text;
-    for (std::size_t i = 0; i < std::min(names.size(), most); ++i) text += (i > 0 ? ", `" : "`") + names[i] + '`';
-    return names.size() > most ? fmt::format("{} and {} more", text, names.size() - most) : text;
+    if (names.size() <= most) return say_names(names);
+    return say(phrase("commands", "%1 and %2 more"), say_names({names.begin(), names.begin() + most}), say_number(names.size() - most));
 }
 
 /// Each unit of the records once, as its maker and name may both be shared with others.
@@ -133,7 +135,7 @@ Result<void> add_sheets(const std::string& path, const std::string& source, std:
 
 /// Adds the runs of the sheets, a source for each name. Their units and meters are those of the logbooks in `sources` where an import would take
 /// them for the same.
-Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<RecordSource>& sources, std::vector<std::string>& notices) {
+Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<RecordSource>& sources, std::vector<Message>& notices) {
     if (sheets.empty()) return {};
     const SystemClock clock;
     Result<Logbook> memory = Logbook::in_memory(clock);
@@ -171,7 +173,7 @@ Result<void> add_runs_of(const std::vector<NamedSheet>& sheets, std::vector<Reco
 OpenedSource::OpenedSource(std::string path, bool of_sheets, std::unique_ptr<Clock> clock, Logbook logbook)
     : path_(std::move(path)), of_sheets_(of_sheets), clock_(std::move(clock)), logbook_(std::move(logbook)) {}
 
-Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std::string>& notices) {
+Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<Message>& notices) {
     auto clock = std::make_unique<SystemClock>();
     std::error_code ignored;
     if (fs::is_directory(path, ignored) && is_logbook_folder(path)) {
@@ -186,8 +188,9 @@ Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<std
     if (!logbook) return logbook.error();
     constexpr double worth_telling_s = 1;
     if (const OpeningCheck& check = logbook.value().opening_check(); check.full && check.seconds >= worth_telling_s)
-        notices.push_back(fmt::format("{}: checked from end to end, as it comes from elsewhere or was not closed properly; that took {:.1f} s", path,
-                                      check.seconds));
+        notices.push_back(
+            say(phrase("commands", "%1: checked from end to end, as it comes from elsewhere or was not closed properly; that took %2 s"), path,
+                say_number(check.seconds, 1)));
     return OpenedSource(path, of_sheets, std::move(clock), std::move(logbook).value());
 }
 
@@ -246,13 +249,13 @@ Result<std::optional<LoadStatistics>> OpenedSource::load(const RunRecord& record
     return load_of_run(logbook_, record);
 }
 
-Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices) {
+Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<Message>& notices) {
     const Result<OpenedSource> source = OpenedSource::open(path, notices);
     if (!source) return source.error();
     return source.value().runs();
 }
 
-Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices) {
+Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<Message>& notices) {
     SourcedRuns runs;
     std::vector<RecordSource> sources;
     std::vector<NamedSheet> sheets;
@@ -265,8 +268,9 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
         if (!one && is_sheets(path)) {
             if (auto found = add_sheets(path, names[p], known_sheets, sheets); !found) return found.error();
             if (is_logbook_folder(path))
-                notices.push_back(names[p] +
-                                  ": beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again");
+                notices.push_back(say(
+                    phrase("commands", "%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again"),
+                    names[p]));
             continue;
         }
         const Result<OpenedSource> source = OpenedSource::open(path, notices);
@@ -286,7 +290,7 @@ Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::ve
                 method_of = names[p];
                 runs.method = method.value();
             } else if (method.value() != runs.method) {
-                notices.push_back(names[p] + " states another method than " + *method_of + ", by which all are compared");
+                notices.push_back(say(phrase("commands", "%1 states another method than %2, by which all are compared"), names[p], *method_of));
             }
         }
         sources.push_back({names[p], std::move(records).value()});
@@ -306,19 +310,22 @@ Result<UnitRuns> chosen_runs(UnitRuns runs, const std::string& unit, std::option
         const std::vector<std::string> names = unit_names(runs);
         std::erase_if(runs, [&](const RunRecord* record) { return record->unit.name != unit; });
         if (runs.empty())
-            return Error{Failure::not_found, fmt::format("there is no run of a unit named `{}`", unit), "--unit",
-                         names.empty() ? std::string("the logbook has no runs yet") : "use one of " + listed(names)};
+            return Error{Failure::not_found, say(phrase("commands", "there is no run of a unit named `%1`"), unit), "--unit",
+                         names.empty() ? say(phrase("commands", "the logbook has no runs yet"))
+                                       : say(phrase("commands", "use one of %1"), listed(names))};
     }
     if (!run) return runs;
     if (unit.empty())
         if (const std::vector<std::string> names = unit_names(runs); names.size() > 1)
-            return Error{Failure::bad_input, "several units have runs", "--run", "add --unit with one of " + listed(names)};
-    std::string numbers;
-    for (const RunRecord* record : runs) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", record->number);
+            return Error{Failure::bad_input, say(phrase("commands", "several units have runs")), "--run",
+                         say(phrase("commands", "add --unit with one of %1"), listed(names))};
+    std::vector<Message> numbers;
+    for (const RunRecord* record : runs) numbers.push_back(say_number(record->number));
     std::erase_if(runs, [&](const RunRecord* record) { return record->number != *run; });
     if (runs.empty())
-        return Error{Failure::not_found, fmt::format("there is no run {}", *run), "--run",
-                     numbers.empty() ? std::string("the logbook has no runs yet") : "use one of " + numbers};
+        return Error{Failure::not_found, say(phrase("commands", "there is no run %1"), say_number(*run)), "--run",
+                     numbers.empty() ? say(phrase("commands", "the logbook has no runs yet"))
+                                     : say(phrase("commands", "use one of %1"), say_joined(numbers, ", "))};
     return runs;
 }
 

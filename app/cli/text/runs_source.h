@@ -27,7 +27,7 @@ class OpenedSource {
 public:
     /// Notices of sheets are appended to `notices`. Errors: those of Logbook::open, read_run_sheet and Logbook::import, with the file named; a
     /// folder without sheets.
-    [[nodiscard]] static Result<OpenedSource> open(const std::string& path, std::vector<std::string>& notices);
+    [[nodiscard]] static Result<OpenedSource> open(const std::string& path, std::vector<Message>& notices);
 
     [[nodiscard]] Result<std::vector<RunRecord>> runs() const;
     /// A logbook's units, those without runs too; for run sheets those of the runs.
@@ -61,7 +61,7 @@ private:
 };
 
 /// The runs of a source of which nothing else is wanted.
-[[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<std::string>& notices);
+[[nodiscard]] Result<std::vector<RunRecord>> runs_from(const std::string& path, std::vector<Message>& notices);
 
 /// Runs of several sources, and where each was read from.
 struct SourcedRuns {
@@ -76,7 +76,7 @@ struct SourcedRuns {
 /// of the sheets' folder; under its path where two have one name. The units and meters of run sheets are those of the logbooks where `import`
 /// would take them for the same (name, for a unit also the maker). What several sources hold, see join_records; `notices` says so. Of one
 /// path: as runs_from. Precondition: at least one path. Errors: as above; and a claim of a sheet that differs from a logbook's.
-[[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<std::string>& notices);
+[[nodiscard]] Result<SourcedRuns> runs_from_all(const std::vector<std::string>& paths, std::vector<Message>& notices);
 
 /// Of these runs those of a unit (empty name: of every unit) with a number (absent: every run). Errors name what there is: no such unit, no such run,
 /// a run number without a unit where there are several.

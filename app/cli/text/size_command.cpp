@@ -17,7 +17,8 @@ Result<Table> one_table(const SizeArguments& arguments, const Sizing& sizing) {
     if (arguments.table == "rules") return sizing_rules_table(sizing);
     if (arguments.table != "months") return sizing_table(sizing);
     if (sizing.list_needs.months.empty())
-        return Error{Failure::bad_input, "no month's sun is stated", "--month-sun-hours", "name twelve figures, January first"};
+        return Error{Failure::bad_input, say(phrase("commands", "no month's sun is stated")), "--month-sun-hours",
+                     say(phrase("commands", "name twelve figures, January first"))};
     return sizing_months_table(sizing);
 }
 
@@ -29,9 +30,9 @@ int size_command(const SizeArguments& arguments, std::ostream& out, std::ostream
         (void)refuse(err, format.error());
         return exit_usage;
     }
-    std::vector<std::string> notices;
+    std::vector<Message> notices;
     const Result<Sizing> sizing = sizing_from(arguments.source, arguments.load_list, arguments.unit, arguments.choices, notices);
-    for (const std::string& notice : notices) err << "ullage: " << one_line(notice) << '\n';
+    tell(err, notices);
     if (!sizing) return refuse(err, sizing.error());
     const std::vector<std::string> inputs{arguments.source, arguments.load_list};
     if (arguments.table.empty() && format.value() == TableFormat::text)

@@ -18,11 +18,12 @@ Result<TableFormat> asked_format(const TableOutput& output) {
     const std::string ending = std::filesystem::path(output.path).extension().string();
     const std::optional<TableFormat> by_ending = table_format_of_ending(ending);
     if (output.format.empty() && !by_ending && !ending.empty())
-        return Error{Failure::bad_input, "`" + ending + "` is the ending of no table", output.path,
-                     "use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format"};
+        return Error{Failure::bad_input, say(phrase("commands", "`%1` is the ending of no table"), ending), output.path,
+                     say(phrase("commands", "use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format"))};
     Result<TableFormat> format = output.format.empty() ? by_ending.value_or(TableFormat::text) : table_format_from(output.format);
     if (format && format.value() == TableFormat::xlsx && output.path.empty())
-        return Error{Failure::bad_input, "xlsx is no text for a terminal", "--format", "name a file with --output"};
+        return Error{Failure::bad_input, say(phrase("commands", "xlsx is no text for a terminal")), "--format",
+                     say(phrase("commands", "name a file with --output"))};
     return format;
 }
 

@@ -220,7 +220,7 @@ QWidget* ComparisonPage::buildPairs() {
     figure_combo_->setObjectName(QStringLiteral("pairFigureCombo"));
     figure_combo_->setAccessibleName(tr("Figure in which units are held against each other"));
     for (const PairFigure figure : all_pair_figures)
-        figure_combo_->addItem(raw_text(quantity_title(pair_figure_key(figure))), static_cast<int>(figure));
+        figure_combo_->addItem(text_of(quantity_title(pair_figure_key(figure))), static_cast<int>(figure));
     connect(figure_combo_, &QComboBox::currentIndexChanged, this, &ComparisonPage::showPairs);
     label->setBuddy(figure_combo_);
     line->addWidget(label);

@@ -40,7 +40,7 @@ QString unknown_words(const Table& table) {
         for (std::size_t column = 0; column < row.size(); ++column) {
             const auto* quantity = std::get_if<Quantity>(&row[column]);
             if (!quantity || quantity->kind != Kind::not_known || quantity->reason.empty()) continue;
-            const auto* unit = std::get_if<std::string>(&row[static_cast<std::size_t>(unit_at)]);
+            const auto* unit = std::get_if<Message>(&row[static_cast<std::size_t>(unit_at)]);
             const std::pair key(unit ? text_of(*unit) : QString(), text_of(quantity->reason));
             const auto at = static_cast<std::size_t>(std::ranges::find(told, key) - told.begin());
             if (at == told.size()) {

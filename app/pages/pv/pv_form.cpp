@@ -98,7 +98,7 @@ void PvForm::addField(const char* key, const QString& title, const QString& plac
     edit->setObjectName(edit_name(key));
     edit->setPlaceholderText(placeholder);
     edit->setAccessibleName(title);
-    edit->setToolTip(text_of(key_of(key).help));
+    edit->setToolTip(text_of(say(key_of(key).help)));
     label->setBuddy(edit);
     parts_.push_back({label, edit});
     fields_.push_back({key, edit});

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/json/forecast_json.h"
 
+#include "base/language.h"
+
 namespace ullage {
 
 namespace {
@@ -30,6 +32,7 @@ Json account_json(const GaugeAccount& account) {
 } // namespace
 
 Json accounts_json(const TwoAccounts& accounts, const std::string& zone) {
+    const SpeakingIn for_machines(english());
     if (!accounts.told) return {{"reason", accounts.reason}};
     return {{"right", account_json(accounts.right)},
             {"wrong", account_json(accounts.wrong)},
@@ -39,6 +42,7 @@ Json accounts_json(const TwoAccounts& accounts, const std::string& zone) {
 }
 
 Json forecast_json(const RunForecast& forecast, const std::string& zone) {
+    const SpeakingIn for_machines(english());
     Json json{{"as_of", nullptr},
               {"cut_off", nullptr},
               {"basis", nullptr},

@@ -17,7 +17,7 @@ Json number_json(std::optional<double> number) {
 Json quantity_json(const Quantity& quantity) {
     return {{"value", number_json(quantity.value)},          {"lower", number_json(quantity.lower)},
             {"upper", number_json(quantity.upper)},          {"unit", quantity.unit},
-            {"kind", std::string(kind_text(quantity.kind))}, {"reason", quantity.reason}};
+            {"kind", std::string(kind_text(quantity.kind))}, {"reason", quantity.reason.english()}};
 }
 
 std::string json_text(const Json& json) {

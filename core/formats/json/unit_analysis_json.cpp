@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/json/unit_analysis_json.h"
 
+#include "base/language.h"
+
 #include <cmath>
 #include <utility>
 
@@ -129,6 +131,7 @@ Json gauge_drift_json(const UnitAnalysis& analysis) {
 } // namespace
 
 Json unit_analysis_json(const UnitAnalysis& analysis) {
+    const SpeakingIn for_machines(english());
     return {{"unit", analysis.unit.name},
             {"sentence", analysis.fit.sentence},
             {"quantities", quantities_json(analysis)},

@@ -5,11 +5,10 @@
 #include "formats/text/quantity_title.h"
 #include "unit/advice.h"
 
-#include <fmt/format.h>
-
 namespace ullage {
 
-ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportOptions& options) {
+ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportOptions& options)
+    : speaking_(language_in_use(), options.decimal_sign) {
     form.decimal_sign = options.decimal_sign;
     own_affairs = options.own_affairs;
     for (const ReportedRun& run : runs) {
@@ -21,22 +20,28 @@ ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportO
     // A name that is only digits ("12") would keep numbers from their form.
     std::erase_if(form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });
     report.names = form.names;
-    report.made = fmt::format("made {}, {} ({}) by Ullage {}", date_text(options.made_ms, options.zone), clock_text(options.made_ms, options.zone),
-                              zone_exists(options.zone) ? options.zone : "UTC", program_version());
+    report.made = say(phrase("report", "made %1, %2 (%3) by Ullage %4"), say_date(options.made_ms, options.zone),
+                      clock_text(options.made_ms, options.zone), zone_exists(options.zone) ? options.zone : "UTC", program_version());
 }
 
-void ReportBuilder::heading(int level, std::string text) {
+void ReportBuilder::heading(int level, const Message& text) {
     heading_ = text;
-    report.blocks.emplace_back(ReportHeading{level, std::move(text)});
+    report.blocks.emplace_back(ReportHeading{level, text});
 }
 
-void ReportBuilder::paragraph(std::string_view text, std::string lead) {
-    if (!text.empty()) report.blocks.emplace_back(ReportParagraph{std::move(lead), form.apply(text)});
+void ReportBuilder::paragraph(const Message& sentence, const Message& lead) {
+    if (!sentence.empty()) report.blocks.emplace_back(ReportParagraph{lead, text(sentence)});
 }
 
-void ReportBuilder::picture(std::string key, std::string caption) { report.blocks.emplace_back(ReportPicture{std::move(key), std::move(caption)}); }
+void ReportBuilder::list(const std::vector<Message>& items) {
+    ReportList list;
+    for (const Message& item : items) list.items.push_back(text(item));
+    if (!list.items.empty()) report.blocks.emplace_back(std::move(list));
+}
 
-std::string ReportBuilder::told(const Message& words) const { return own_affairs ? words.text() : without_advice(words); }
+void ReportBuilder::picture(std::string key, const Message& caption) { report.blocks.emplace_back(ReportPicture{std::move(key), caption}); }
+
+Message ReportBuilder::told(const Message& words) const { return own_affairs ? words : without_advice(words); }
 
 void ReportBuilder::table(const Table& given) {
     if (given.rows.empty()) return;
@@ -46,16 +51,20 @@ void ReportBuilder::table(const Table& given) {
             if (auto* quantity = std::get_if<Quantity>(&cell)) quantity->reason = told(quantity->reason);
     if (whole->title.empty()) whole->title = heading_;
     ReportTable block{given.title, printed_in_form(*whole, form), {}, {}};
-    for (const std::string& remark : given.remarks) block.remarks.push_back(form.apply(remark));
+    for (const Message& remark : given.remarks) block.remarks.push_back(text(remark));
     block.whole = std::move(whole);
     report.blocks.emplace_back(std::move(block));
 }
 
 std::string report_picture_key(const std::string& what, const std::string& uuid) { return what + ':' + uuid; }
 
-std::string run_name(const ReportedRun& run) { return run.record->unit.name + ", " + run_title(*run.record, run.analysis->energy); }
+Message run_name(const ReportedRun& run) {
+    return say(phrase("report", "%1, %2"), run.record->unit.name, run_title(*run.record, run.analysis->energy));
+}
 
-std::string value_text(const Quantity& quantity) { return quantity_text(quantity, quantity_decimals(quantity.key)); }
+Message say_value(const Quantity& quantity) { return say_quantity(quantity, quantity_decimals(quantity.key)); }
+
+Message say_what_intervals_are() { return say(phrase("report", "After ± stands half the width of an interval meant to cover 95 %.")); }
 
 ReportFigure figure_of(const Quantity& quantity, const NumberForm& form) {
     const QuantityParts parts = quantity_parts(quantity, quantity_decimals(quantity.key));
@@ -65,7 +74,7 @@ ReportFigure figure_of(const Quantity& quantity, const NumberForm& form) {
     figure.interval = form.apply(parts.interval);
     figure.unit = parts.unit;
     // "not known" and "at least" stand in the value already.
-    if (quantity.kind != Kind::not_known && quantity.kind != Kind::at_least) figure.note = kind_text(quantity.kind);
+    if (quantity.kind != Kind::not_known && quantity.kind != Kind::at_least) figure.note = say_kind(quantity.kind);
     return figure;
 }
 

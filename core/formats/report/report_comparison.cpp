@@ -7,8 +7,6 @@
 #include "formats/results/unit_tables.h"
 #include "formats/text/safety_words.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace ullage {
@@ -23,59 +21,57 @@ void add_comparison_tables(ReportBuilder& builder, const Comparison& comparison,
     const std::vector<std::string> wanted = options.columns.empty() ? ready_columns(readers_set).value() : options.columns;
     std::vector<std::string> keys = columns_for(all, wanted);
     std::erase_if(keys, [](const std::string& key) { return key == "unit" || key == "run"; }); // row names tell both
-    const std::vector<std::string> names = texts(row_names(comparison));
+    const auto names = row_names(comparison);
     const std::size_t parts = std::max<std::size_t>(1, (keys.size() + most_columns - 1) / most_columns);
     for (std::size_t p = 0; p < parts; ++p) {
         std::vector<std::string> part{"unit"};
         part.insert(part.end(), keys.begin() + static_cast<std::ptrdiff_t>(p * keys.size() / parts),
                     keys.begin() + static_cast<std::ptrdiff_t>((p + 1) * keys.size() / parts));
         Table table = with_columns(all, part).value();
-        for (std::size_t r = 0; r < table.rows.size(); ++r) table.rows[r].front() = names[r];
-        table.title = p == 0 ? all.title : "The same, continued";
+        for (std::size_t r = 0; r < table.rows.size(); ++r) table.rows[r].front() = Message(names[r]);
+        table.title = p == 0 ? all.title : say(phrase("report", "The same, continued"));
         table.remarks.clear(); // they stand in the summary
         builder.table(table);
     }
 }
 
-/// "at 120 W" or "as tested".
-std::string where_text(const FairComparison& fair) { return fair.load ? "at " + common_load_text(*fair.load) : std::string("as tested"); }
-
 void add_summary(ReportBuilder& builder, const Comparison& comparison, const FairComparison& fair, const ReportedPairs& pairs,
                  const ReportOptions& options) {
-    builder.chapter("Summary");
-    if (comparison.rows.empty()) builder.paragraph("There is no drain to compare.");
+    builder.chapter(say(phrase("report", "Summary")));
+    if (comparison.rows.empty()) builder.paragraph(say(phrase("report", "There is no drain to compare.")));
     const ComparisonAnswer answer = comparison_answer(comparison, fair);
-    builder.paragraph(answer.order.text(), answer.has_order || answer.units.empty() ? std::string() : "Caution");
-    if (!answer.units.empty()) {
-        ReportList list;
-        for (const Message& sentence : answer.units) list.items.push_back(builder.form.apply(sentence.text()));
-        builder.report.blocks.emplace_back(std::move(list));
-    }
+    builder.paragraph(answer.order, answer.has_order || answer.units.empty() ? Message() : say(phrase("report", "Caution")));
+    builder.list({answer.units.begin(), answer.units.end()});
     add_comparison_tables(builder, comparison, fair, options);
     add_pairs_summary(builder, pairs);
     for (const auto* remarks : {&fair.remarks, &comparison.remarks})
         for (const Message& remark : *remarks) builder.paragraph(builder.told(remark));
-    builder.paragraph(std::string(specimen_words));
+    builder.paragraph(say(specimen_words));
     builder.picture(
         std::string(report_vessels_key),
-        fmt::format(
-            "Units as vessels at one height scale, {}: the height is the rated energy, filled what {}, hatched what the unit's own draw takes "
-            "where that is known.",
-            where_text(fair), fair.load ? "is deliverable" : "was delivered"));
-    builder.picture(
-        std::string(report_bars_key),
-        fair.load ? fmt::format("Usable fraction {} with its 95 % interval; grey where the unit is as tested, at another load.", where_text(fair))
-                  : std::string("Usable fraction with its 95 % interval, each at the load of its run."));
+        fair.load
+            ? say(phrase("report",
+                         "Units as vessels at one height scale, at %1: the height is the rated energy, filled what is deliverable, hatched what "
+                         "the unit's own draw takes where that is known."),
+                  say_common_load(*fair.load))
+            : say(phrase("report",
+                         "Units as vessels at one height scale, as tested: the height is the rated energy, filled what was delivered, hatched "
+                         "what the unit's own draw takes where that is known.")));
+    builder.picture(std::string(report_bars_key),
+                    fair.load
+                        ? say(phrase("report", "Usable fraction at %1 with its 95 % interval; grey where the unit is as tested, at another load."),
+                              say_common_load(*fair.load))
+                        : say(phrase("report", "Usable fraction with its 95 % interval, each at the load of its run.")));
 }
 
 void add_unit(ReportBuilder& builder, const UnitAnalysis& unit) {
     builder.section(unit.unit.name);
-    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options).text());
+    builder.paragraph(repeats_sentence(unit.fit.repeats, unit.fit.options));
     builder.paragraph(builder.told(unit.fit.sentence));
     builder.table(predictions_table(unit));
-    if (builder.own_affairs) builder.paragraph(unit.next_run_sentence.text(), "Next run");
-    builder.paragraph(unit.drift.sentence.text(), "Drift");
-    builder.paragraph(builder.told(unit.gauge_drift.sentence), "Gauge from run to run");
+    if (builder.own_affairs) builder.paragraph(unit.next_run_sentence, say(phrase("report", "Next run")));
+    builder.paragraph(unit.drift.sentence, say(phrase("report", "Drift")));
+    builder.paragraph(builder.told(unit.gauge_drift.sentence), say(phrase("report", "Gauge from run to run")));
 }
 
 std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, const std::vector<UnitAnalysis>& units) {
@@ -84,7 +80,7 @@ std::vector<NamedQuantity> quantities_of(const std::vector<ReportedRun>& runs, c
         for (const Quantity& quantity : run.analysis->quantities) quantities.push_back({run_name(run), quantity});
     for (const UnitAnalysis& unit : units)
         for (const Quantity* quantity : {&unit.fit.no_load_draw_w, &unit.fit.deliverable_at_no_time_cost_wh, &unit.fit.no_load_endurance_h})
-            quantities.push_back({unit.unit.name + ", all drains", *quantity});
+            quantities.push_back({say(phrase("report", "%1, all drains"), unit.unit.name), *quantity});
     return quantities;
 }
 
@@ -98,34 +94,35 @@ Report comparison_report(const Comparison& comparison, const std::vector<Reporte
 Report comparison_report(const Comparison& comparison, const FairComparison& fair, const std::vector<ReportedRun>& runs,
                          const std::vector<UnitAnalysis>& units, const ReportOptions& options) {
     ReportBuilder builder(runs, options);
-    std::string names;
-    for (const UnitAnalysis& unit : units) names += (names.empty() ? "" : ", ") + unit.unit.name;
-    builder.report.title = "Comparison of storage units " + builder.form.apply(where_text(fair));
-    builder.report.subtitle = names;
+    std::vector<Message> names;
+    for (const UnitAnalysis& unit : units) names.emplace_back(unit.unit.name);
+    builder.report.title = builder.text(fair.load ? say(phrase("report", "Comparison of storage units at %1"), say_common_load(*fair.load))
+                                                  : say(phrase("report", "Comparison of storage units as tested")));
+    builder.report.subtitle = say_joined(names, ", ");
 
     const ReportedPairs pairs = reported_pairs(comparison, fair);
     add_summary(builder, comparison, fair, pairs, options);
     add_pairs(builder, fair, pairs);
     add_measured_with(builder, runs);
-    builder.chapter("What all drains of each unit say together");
+    builder.chapter(say(phrase("report", "What all drains of each unit say together")));
     for (const UnitAnalysis& unit : units) add_unit(builder, unit);
     add_not_known(builder, quantities_of(runs, units));
-    builder.chapter("Charts");
+    builder.chapter(say(phrase("report", "Charts")));
     builder.picture(std::string(report_against_load_key),
-                    "Usable fraction of the units against load: points are drains, lines what all drains of a unit say.");
+                    say(phrase("report", "Usable fraction of the units against load: points are drains, lines what all drains of a unit say.")));
     builder.picture(std::string(report_gauge_errors_key),
-                    "Gauge errors of the units against what they had delivered: above 0 a gauge shows too much.");
+                    say(phrase("report", "Gauge errors of the units against what they had delivered: above 0 a gauge shows too much.")));
     for (const ReportedRun& run : runs) add_charts(builder, run);
-    builder.chapter("Findings");
+    builder.chapter(say(phrase("report", "Findings")));
     for (const ReportedRun& run : runs) {
         builder.section(run_name(run));
         add_findings(builder, run);
         add_assumed_of_register(builder, run);
     }
-    builder.chapter("Uncertainty budgets");
+    builder.chapter(say(phrase("report", "Uncertainty budgets")));
     for (const ReportedRun& run : runs) add_budget(builder, run);
     add_method(builder, comparison.fits.empty() ? MeasureOptions() : comparison.fits.front().options);
-    builder.chapter("Readings");
+    builder.chapter(say(phrase("report", "Readings")));
     for (const ReportedRun& run : runs) add_readings(builder, run);
     add_amendments(builder, runs);
     add_cautions_and_about(builder);

@@ -75,66 +75,69 @@ void leave_out(Table& table, std::string_view key) {
 void add_assumed_of_register(ReportBuilder& builder, const ReportedRun& run) {
     const RunRecord& record = *run.record;
     Table table;
-    table.title = "Assumed of the register";
-    table.columns = {{"time", "reading of", {}, Content::text, 0},
-                     {"what", "read as", {}, Content::text, 0},
-                     {"reason", "reason", {}, Content::text, 0},
-                     {"missing_wh", "may be missing", "Wh", Content::number, 0}};
+    table.title = say(phrase("report", "Assumed of the register"));
+    table.columns = {{"time", say(phrase("report", "reading of")), {}, Content::text, 0},
+                     {"what", say(phrase("report", "read as")), {}, Content::text, 0},
+                     {"reason", say(phrase("report", "reason")), {}, Content::text, 0},
+                     {"missing_wh", say(phrase("report", "may be missing")), "Wh", Content::number, 0}};
     for (const RegisterCorrection& register_correction : run.analysis->energy.track.register_corrections) {
         const auto at = std::ranges::find(record.readings, register_correction.reading_uuid, &Reading::uuid);
-        table.rows.push_back({at == record.readings.end() ? std::string() : local_text(at->values.time_ms, record.run.time_zone, false),
-                              say_register_correction(register_correction.kind).text(), builder.form.apply(register_correction.reason.text()),
-                              register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(std::string())});
+        table.rows.push_back({at == record.readings.end() ? Message() : Message(local_text(at->values.time_ms, record.run.time_zone, false)),
+                              say_register_correction(register_correction.kind), Message(builder.text(register_correction.reason)),
+                              register_correction.missing_wh ? TableCell(plain("Wh", *register_correction.missing_wh)) : TableCell(Message())});
     }
     builder.table(table);
 }
 
 void add_charts(ReportBuilder& builder, const ReportedRun& run) {
     const std::string& uuid = run.record->run.uuid.text();
-    const std::string name = run_name(run);
-    builder.picture(report_picture_key("energy", uuid), "Delivered and gauge-implied energy, " + name);
-    builder.picture(report_picture_key("gauge_error", uuid), "Gauge error, " + name);
-    builder.picture(report_picture_key("load", uuid), "Load, " + name);
+    const Message name = run_name(run);
+    builder.picture(report_picture_key("energy", uuid), say(phrase("report", "Delivered and gauge-implied energy, %1"), name));
+    builder.picture(report_picture_key("gauge_error", uuid), say(phrase("report", "Gauge error, %1"), name));
+    builder.picture(report_picture_key("load", uuid), say(phrase("report", "Load, %1"), name));
 }
 
 void add_findings(ReportBuilder& builder, const ReportedRun& run) {
     const GaugeAnalysis& gauge = run.analysis->gauge;
-    builder.paragraph(gauge.verdict.text(), "Gauge");
+    builder.paragraph(gauge.verdict, say(phrase("report", "Gauge")));
     ReportFindings findings;
     for (const Finding& finding : gauge.findings)
-        findings.items.push_back({finding.weight, builder.form.apply(finding.sentence.text()), builder.form.apply(finding.evidence.text())});
+        findings.items.push_back({finding.weight, builder.text(finding.sentence), builder.text(finding.evidence)});
     if (!findings.items.empty()) builder.report.blocks.emplace_back(std::move(findings));
     const bool said = std::ranges::any_of(gauge.findings, [](const Finding& finding) { return finding.kind == FindingKind::infeasible; });
-    if (!said) builder.paragraph(gauge.feasibility.sentence.text());
-    builder.paragraph(gauge.line ? gauge.line->sentence.text() : std::string());
+    if (!said) builder.paragraph(gauge.feasibility.sentence);
+    builder.paragraph(gauge.line ? gauge.line->sentence : Message());
 }
 
 void add_budget(ReportBuilder& builder, const ReportedRun& run) {
     const Budget& budget = run.analysis->energy.budget;
     if (budget.lines.empty()) {
-        builder.paragraph("There is no delivered energy to state an uncertainty of.", run_name(run));
+        builder.paragraph(say(phrase("report", "There is no delivered energy to state an uncertainty of.")), run_name(run));
         return;
     }
     Table table;
-    table.title = "Delivered energy of " + run_name(run);
-    table.columns = {{"source", "source", {}, Content::text, 0},
-                     {"shape", "shape", {}, Content::text, 0},
-                     {"correlation", "correlation", {}, Content::text, 0},
-                     {"evaluation", "type", {}, Content::text, 0},
-                     {"degrees_of_freedom", "degrees of freedom", {}, Content::text, 0},
-                     {"sensitivity", "sensitivity", {}, Content::text, 0},
-                     {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
-                     {"share", "share", "%", Content::number, 1}};
+    table.title = say(phrase("report", "Delivered energy of %1"), run_name(run));
+    table.columns = {{"source", say(phrase("report", "source")), {}, Content::text, 0},
+                     {"shape", say(phrase("report", "shape")), {}, Content::text, 0},
+                     {"correlation", say(phrase("report", "correlation")), {}, Content::text, 0},
+                     {"evaluation", say(phrase("report", "type")), {}, Content::text, 0},
+                     {"degrees_of_freedom", say(phrase("report", "degrees of freedom")), {}, Content::text, 0},
+                     {"sensitivity", say(phrase("report", "sensitivity")), {}, Content::text, 0},
+                     {"standard_wh", say(phrase("report", "standard uncertainty")), "Wh", Content::number, 2},
+                     {"share", say(phrase("report", "share")), "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({builder.form.apply(line.source.text()), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
-                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line).text()),
-                              plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
-    table.remarks.push_back(begin_sentence(say_combined_uncertainty(budget)).text() + ".");
-    std::string half = budget.half_width_wh
-                           ? fmt::format("95 % interval ± {} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))
-                           : std::string();
-    if (!budget.half_width_method.empty()) half += (half.empty() ? "" : ": ") + budget.half_width_method;
-    if (!half.empty()) table.remarks.push_back(half + '.');
+        table.rows.push_back({Message(builder.text(line.source)), say_shape(line), say_correlation(line), Message(line.evaluation),
+                              say_freedom(line.degrees_of_freedom), Message(builder.text(say_sensitivity(line))), plain("Wh", line.standard_wh),
+                              plain("%", 100 * line.share)});
+    table.remarks.push_back(say(phrase("report", "%1."), begin_sentence(say_combined_uncertainty(budget))));
+    const Message& method = budget.half_width_method;
+    if (budget.half_width_wh) {
+        const Message half = say_number(*budget.half_width_wh, decimals_for(*budget.half_width_wh));
+        table.remarks.push_back(method.empty() ? say(phrase("report", "95 % interval ± %1 Wh."), half)
+                                               : say(phrase("report", "95 % interval ± %1 Wh: %2."), half, method));
+    } else if (!method.empty()) {
+        table.remarks.push_back(say(phrase("report", "%1."), method));
+    }
     builder.table(table);
 }
 
@@ -143,7 +146,7 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
     const RunRecord part = thinned(*run.record, *run.analysis, most_report_readings, total);
     Table table = readings_table(part, *run.analysis);
     if (table.rows.empty()) {
-        builder.paragraph("No readings yet.", run_name(run));
+        builder.paragraph(say(phrase("report", "No readings yet.")), run_name(run));
         return;
     }
     if (!builder.own_affairs) leave_out(table, "remark");
@@ -153,13 +156,14 @@ void add_readings(ReportBuilder& builder, const ReportedRun& run) {
         if (!reading.withdrawn) times.push_back(reading.values.time_ms);
     const int offset = to_local(times.front(), zone).offset_minutes;
     const bool changes = std::ranges::any_of(times, [&](UtcMs time_ms) { return to_local(time_ms, zone).offset_minutes != offset; });
-    for (std::size_t r = 0; r < std::min(times.size(), table.rows.size()); ++r) table.rows[r].front() = local_text(times[r], zone, changes);
-    table.remarks.push_back("Times are local to " + zone + (changes ? ", with their offset." : " (" + offset_text(offset) + ")."));
+    for (std::size_t r = 0; r < std::min(times.size(), table.rows.size()); ++r) table.rows[r].front() = Message(local_text(times[r], zone, changes));
+    table.remarks.push_back(changes ? say(phrase("report", "Times are local to %1, with their offset."), zone)
+                                    : say(phrase("report", "Times are local to %1 (%2)."), zone, offset_text(offset)));
     if (table.rows.size() < total)
-        table.remarks.push_back(
-            fmt::format("{} of {} readings. {} in between, of which there is nothing to tell, are left out, spread evenly; the run sheet "
-                        "holds all of them.",
-                        table.rows.size(), total, total - table.rows.size()));
+        table.remarks.push_back(say(
+            phrase("report", "%1 of %2 readings. %3 in between, of which there is nothing to tell, are left out, spread evenly; the run sheet holds "
+                             "all of them."),
+            say_number(table.rows.size()), say_number(total), say_number(total - table.rows.size())));
     table.title = run_name(run);
     builder.table(table);
 }

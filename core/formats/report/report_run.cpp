@@ -8,81 +8,98 @@
 #include "formats/text/safety_words.h"
 #include "unit/loss_split.h"
 
-#include <fmt/format.h>
-
 namespace ullage {
 
 namespace {
 
 using Content = TableColumn::Content;
 
-std::string how_it_ended(const Run& run) {
+/// The clause of what was delivered with how the run ended behind it.
+Message with_end(const Message& delivered, const Run& run) {
     const bool full = run.started_full.value_or(false);
     switch (run.end) {
-    case RunEnd::cut_off_seen: return full ? "from full to its cut-off" : "down to its cut-off";
-    case RunEnd::found_off: return full ? "from full until it was found off" : "until it was found off";
-    case RunEnd::stopped_by_tester: return "until the tester stopped it";
-    case RunEnd::still_running: return "so far; the run is still open";
+    case RunEnd::cut_off_seen:
+        return full ? say(phrase("report", "%1 from full to its cut-off"), delivered) : say(phrase("report", "%1 down to its cut-off"), delivered);
+    case RunEnd::found_off:
+        return full ? say(phrase("report", "%1 from full until it was found off"), delivered)
+                    : say(phrase("report", "%1 until it was found off"), delivered);
+    case RunEnd::stopped_by_tester: return say(phrase("report", "%1 until the tester stopped it"), delivered);
+    case RunEnd::still_running: return say(phrase("report", "%1 so far; the run is still open"), delivered);
     }
-    return {};
+    return delivered;
+}
+
+/// What the meter counted in a run that is no drain.
+Phrase counted_words(RunKind kind) {
+    switch (kind) {
+    case RunKind::charge: return phrase("report", "In this charge run of %1 the meter counted %2");
+    case RunKind::sustained_output: return phrase("report", "In this sustained output run of %1 the meter counted %2");
+    case RunKind::peak_output: return phrase("report", "In this peak output run of %1 the meter counted %2");
+    case RunKind::standby: return phrase("report", "In this standby run of %1 the meter counted %2");
+    case RunKind::drain:
+    case RunKind::no_load_drain: break;
+    }
+    return phrase("report", "%1 delivered %2");
 }
 
 /// The run in one sentence or two.
-std::string summary_sentence(const RunRecord& record, const EnergyAnalysis& energy) {
-    std::string text;
+Message summary_sentence(const RunRecord& record, const EnergyAnalysis& energy) {
     const bool drain = record.run.kind == RunKind::drain || record.run.kind == RunKind::no_load_drain;
-    if (energy.delivered_wh.kind == Kind::not_known)
-        text = fmt::format("What {} {} is not known: {}", record.unit.name, drain ? "delivered" : "took", energy.delivered_wh.reason.text());
-    else
-        text = drain ? fmt::format("{} delivered {}", record.unit.name, value_text(energy.delivered_wh))
-                     : fmt::format("In this {} run of {} the meter counted {}", run_kind_text(record.run.kind), record.unit.name,
-                                   value_text(energy.delivered_wh));
-    if (drain && record.unit.rated_energy_wh) text += fmt::format(" (rated {})", energy_text(*record.unit.rated_energy_wh));
-    if (drain) text += ' ' + how_it_ended(record.run);
-    if (energy.mean_load_w.kind != Kind::not_known) text += ", at a mean load of " + value_text(energy.mean_load_w);
-    if (energy.duration_h.kind != Kind::not_known) text += ", in " + value_text(energy.duration_h);
-    text += '.';
-    if (record.run.kind != RunKind::drain) return text;
-    if (energy.usable_fraction.kind == Kind::not_known) return text + " The usable fraction is not known: " + energy.usable_fraction.reason + ".";
-    return text +
-           fmt::format(" That is {} of its label ({}), at this load.", value_text(energy.usable_fraction), kind_text(energy.usable_fraction.kind));
+    Message clause = energy.delivered_wh.kind != Kind::not_known
+                         ? say(counted_words(record.run.kind), record.unit.name, say_value(energy.delivered_wh))
+                         : say(drain ? phrase("report", "What %1 delivered is not known: %2") : phrase("report", "What %1 took is not known: %2"),
+                               record.unit.name, energy.delivered_wh.reason);
+    if (drain && record.unit.rated_energy_wh) clause = say(phrase("report", "%1 (rated %2)"), clause, say_energy(*record.unit.rated_energy_wh));
+    if (drain) clause = with_end(clause, record.run);
+    if (energy.mean_load_w.kind != Kind::not_known) clause = say(phrase("report", "%1, at a mean load of %2"), clause, say_value(energy.mean_load_w));
+    if (energy.duration_h.kind != Kind::not_known) clause = say(phrase("report", "%1, in %2"), clause, say_value(energy.duration_h));
+    const Message sentence = say(phrase("report", "%1."), clause);
+    if (record.run.kind != RunKind::drain) return sentence;
+    const Quantity& fraction = energy.usable_fraction;
+    return say_joined({sentence, fraction.kind == Kind::not_known ? say(phrase("report", "The usable fraction is not known: %1."), fraction.reason)
+                                                                  : say(phrase("report", "That is %1 of its label (%2), at this load."),
+                                                                        say_value(fraction), say_kind(fraction.kind))},
+                      " ");
 }
 
 void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit& split) {
     const EnergyAnalysis& energy = run.analysis->energy;
-    builder.chapter("Summary");
+    builder.chapter(say(phrase("report", "Summary")));
     builder.paragraph(summary_sentence(*run.record, energy));
     ReportFigures figures;
     for (const Quantity* quantity :
          {&energy.usable_fraction, &energy.delivered_wh, &energy.mean_load_w, &energy.duration_h, &energy.wh_per_gauge_point})
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
-    builder.paragraph(run.analysis->gauge.verdict.text(), "Gauge");
-    if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening.text(), "To know more");
-    builder.paragraph(split.sentence.text(), "Where the energy went");
-    builder.paragraph(std::string(specimen_words));
+    builder.paragraph(run.analysis->gauge.verdict, say(phrase("report", "Gauge")));
+    if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening, say(phrase("report", "To know more")));
+    builder.paragraph(split.sentence, say(phrase("report", "Where the energy went")));
+    builder.paragraph(say(specimen_words));
     builder.picture(
         report_picture_key("vessel", run.record->run.uuid.text()),
-        "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.");
+        say(phrase(
+            "report",
+            "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that is known.")));
 }
 
 void add_results(ReportBuilder& builder, const std::vector<NamedQuantity>& quantities) {
-    builder.chapter("Results");
+    builder.chapter(say(phrase("report", "Results")));
     Table table;
-    for (const char* title : {"result", "value", "status"}) table.columns.push_back({title, title, {}, Content::text, 0});
+    table.columns = {{"result", say(phrase("report", "result")), {}, Content::text, 0},
+                     {"value", say(phrase("report", "value")), {}, Content::text, 0},
+                     {"status", say(phrase("report", "status")), {}, Content::text, 0}};
     for (const auto& [whose, quantity] : quantities)
-        table.rows.push_back({quantity_title(quantity.key), builder.form.apply(value_text(quantity)), std::string(kind_text(quantity.kind))});
-    table.remarks.push_back("After ± stands half the width of an interval meant to cover 95 %.");
+        table.rows.push_back({quantity_title(quantity.key), Message(builder.text(say_value(quantity))), say_kind(quantity.kind)});
+    table.remarks.push_back(say_what_intervals_are());
     builder.table(table);
 }
 
 /// What a drain that did not reach its cut-off says, told twice.
 void add_accounts(ReportBuilder& builder, const ReportedRun& run, const UnitFit& unit_fit) {
-    const std::vector<std::string> lines =
-        texts(account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run));
+    const std::vector<Message> lines = account_lines(two_accounts(*run.record, run.analysis->energy, unit_fit, unit_fit.options), run.record->run);
     if (lines.empty()) return;
-    builder.chapter("Gauge right, gauge wrong");
-    for (const std::string& line : lines) builder.paragraph(line);
+    builder.chapter(say(phrase("report", "Gauge right, gauge wrong")));
+    for (const Message& line : lines) builder.paragraph(line);
 }
 
 } // namespace
@@ -91,7 +108,9 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     ReportBuilder builder({run}, options);
     const RunRecord& record = *run.record;
     builder.report.title = run_name(run);
-    builder.report.subtitle = fmt::format("Test report of run {}{}", record.number, record.unit.maker.empty() ? "" : "; maker " + record.unit.maker);
+    builder.report.subtitle = record.unit.maker.empty()
+                                  ? say(phrase("report", "Test report of run %1"), say_number(record.number))
+                                  : say(phrase("report", "Test report of run %1; maker %2"), say_number(record.number), record.unit.maker);
     const LossSplit split = split_losses(record, *run.analysis, unit_fit);
     std::vector<NamedQuantity> quantities;
     for (const Quantity& quantity : run.analysis->quantities) quantities.push_back({{}, quantity});
@@ -101,21 +120,22 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_accounts(builder, run, unit_fit);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
-    builder.paragraph(run.analysis->energy.log_sentence.text(), record.gauge_log || !record.other_logs.empty() ? "Logs" : "Log of the meter");
-    for (const Message& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark.text(), "Meter");
+    builder.paragraph(run.analysis->energy.log_sentence,
+                      record.gauge_log || !record.other_logs.empty() ? say(phrase("report", "Logs")) : say(phrase("report", "Log of the meter")));
+    for (const auto& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, say(phrase("report", "Meter")));
     add_assumed_of_register(builder, run);
-    builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options).text(), "Repeats");
-    builder.paragraph(builder.told(unit_fit.sentence), "All drains of this unit together");
+    builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options), say(phrase("report", "Repeats")));
+    builder.paragraph(builder.told(unit_fit.sentence), say(phrase("report", "All drains of this unit together")));
     add_not_known(builder, quantities);
-    builder.chapter("Charts");
+    builder.chapter(say(phrase("report", "Charts")));
     add_charts(builder, run);
-    builder.chapter("Findings");
+    builder.chapter(say(phrase("report", "Findings")));
     add_findings(builder, run);
-    builder.paragraph(run.analysis->gauge.losses.sentence.text());
-    builder.chapter("Uncertainty budget");
+    builder.paragraph(run.analysis->gauge.losses.sentence);
+    builder.chapter(say(phrase("report", "Uncertainty budget")));
     add_budget(builder, run);
     add_method(builder, unit_fit.options);
-    builder.chapter("Readings");
+    builder.chapter(say(phrase("report", "Readings")));
     add_readings(builder, run);
     add_amendments(builder, {run});
     add_cautions_and_about(builder);

@@ -6,10 +6,8 @@
 #include "formats/text/meter_points_text.h"
 #include "model/tags.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <string_view>
+#include <cmath>
 
 namespace ullage {
 
@@ -18,107 +16,131 @@ namespace {
 using Content = TableColumn::Content;
 
 /// What is known of one unit, meter or run: the same heads for each, empty where not stated.
-using Facts = std::vector<std::pair<std::string, std::string>>;
+struct Fact {
+    Message head, text;
+    bool own = false; ///< what only the tester has a use for
+};
+using Facts = std::vector<Fact>;
 
 constexpr std::size_t most_things = 4; ///< side by side on a page
 
-std::string number(const NumberForm& form, std::optional<double> value, const char* unit) {
-    return value ? form.apply(exact_text(*value)) + ' ' + unit : std::string();
+/// As it was stated, with a true minus sign.
+Message exact(double value) {
+    const std::string size = exact_text(std::abs(value));
+    return say_digits(value < 0 ? "−" + size : size);
 }
 
-std::string stated(const std::string& text) { return text.empty() ? "not stated" : text; }
+Message number(std::optional<double> value, const char* unit) { return value ? exact(*value) + std::string(" ") + unit : Message(); }
 
-/// What only the tester has a use for.
-bool is_own_affair(std::string_view head) { return head == "price paid" || head == "tags" || head == "remark"; }
+Message stated(const Message& text) { return text.empty() ? say(phrase("report", "not stated")) : text; }
 
-Facts unit_facts(const Unit& unit, const NumberForm& form) {
-    std::string pv;
-    for (const std::string& part : {number(form, unit.pv_max_v, "V"), number(form, unit.pv_max_a, "A"), number(form, unit.pv_max_w, "W")})
-        if (!part.empty()) pv += (pv.empty() ? "" : ", ") + part;
-    if (unit.pv_start_v) pv += (pv.empty() ? "from " : ", from ") + number(form, unit.pv_start_v, "V");
-    if (unit.pv_short_circuit_a) pv += (pv.empty() ? "" : ", ") + number(form, unit.pv_short_circuit_a, "A") + " short circuit";
-    return {{"unit", unit.name},
-            {"maker", unit.maker},
-            {"model", unit.model},
-            {"serial number", unit.serial_number},
-            {"cells", unit.chemistry},
-            {"purchased", unit.purchased},
-            {"charge cycles before the first run", unit.cycles_before ? form.apply(exact_text(*unit.cycles_before)) : std::string()},
-            {"rated energy (claim)", stated(unit.rated_energy_wh ? form.apply(energy_text(*unit.rated_energy_wh)) : std::string())},
-            {"rated output (claim)", number(form, unit.rated_output_w, "W")},
-            {"peak output (claim)", number(form, unit.peak_output_w, "W")},
-            {"PV input limits (claim)", pv},
-            {"charge time (claim)", number(form, unit.charge_time_h, "h")},
-            {"price", number(form, unit.price, unit.currency.c_str())},
-            {"price paid", number(form, unit.paid_price, unit.currency.c_str())},
-            {"mass", number(form, unit.mass_kg, "kg")},
-            {"warranty", number(form, unit.warranty_years, "years")},
-            {"gauge step", number(form, unit.gauge_step_percent, unit.gauge_step_percent == 1 ? "percentage point" : "percentage points")},
-            {"tags", tags_text(unit.tags, ", ")},
-            {"remark", unit.remark}};
+/// A number with words behind it, where there is one.
+Message worded(std::optional<double> value, const Phrase& words) { return value ? say(words, exact(*value)) : Message(); }
+
+Message pv_limits_of(const Unit& unit) {
+    std::vector<Message> limits;
+    for (const Message& limit :
+         {number(unit.pv_max_v, "V"), number(unit.pv_max_a, "A"), number(unit.pv_max_w, "W"), worded(unit.pv_start_v, phrase("report", "from %1 V")),
+          worded(unit.pv_short_circuit_a, phrase("report", "%1 A short circuit"))})
+        if (!limit.empty()) limits.push_back(limit);
+    return say_joined(limits, ", ");
 }
 
-Facts meter_facts(const Meter& meter, const NumberForm& form) {
-    return {{"meter", meter.name},
-            {"register step", stated(number(form, meter.step_wh, "Wh"))},
-            {"error limit", meter.limit_percent ? "± " + number(form, meter.limit_percent, "% of the energy") : stated({})},
-            {"register span", number(form, meter.span_wh, "Wh")},
-            {"correction", meter.points.empty() ? form.apply(exact_text(meter.correction)) : std::string()},
-            {"points (W, correction, U in %, k)", form.apply(meter_points_text(meter.points))},
-            {"class", meter.accuracy_class + (meter.standard.empty() ? "" : " (" + meter.standard + ")")},
-            {"range from", number(form, meter.range_low_w, "W")},
-            {"range to", number(form, meter.range_high_w, "W")},
-            {"certificate", meter.certificate.number},
-            {"date of the certificate", meter.certificate.date},
-            {"laboratory", meter.certificate.laboratory},
-            {"valid until", meter.certificate.valid_until},
-            {"remark", meter.remark}};
+Message points_of_gauge(const std::optional<double>& step) {
+    if (!step) return {};
+    return *step == 1 ? say(phrase("report", "1 percentage point")) : say(phrase("report", "%1 percentage points"), exact(*step));
 }
 
-Facts run_facts(const ReportedRun& run, const NumberForm& form) {
+Facts unit_facts(const Unit& unit) {
+    return {{say(phrase("report", "unit")), unit.name},
+            {say(phrase("report", "maker")), unit.maker},
+            {say(phrase("report", "model")), unit.model},
+            {say(phrase("report", "serial number")), unit.serial_number},
+            {say(phrase("report", "cells")), unit.chemistry},
+            {say(phrase("report", "purchased")), unit.purchased},
+            {say(phrase("report", "charge cycles before the first run")), unit.cycles_before ? exact(*unit.cycles_before) : Message()},
+            {say(phrase("report", "rated energy (claim)")), stated(unit.rated_energy_wh ? say_energy(*unit.rated_energy_wh) : Message())},
+            {say(phrase("report", "rated output (claim)")), number(unit.rated_output_w, "W")},
+            {say(phrase("report", "peak output (claim)")), number(unit.peak_output_w, "W")},
+            {say(phrase("report", "PV input limits (claim)")), pv_limits_of(unit)},
+            {say(phrase("report", "charge time (claim)")), number(unit.charge_time_h, "h")},
+            {say(phrase("report", "price")), number(unit.price, unit.currency.c_str())},
+            {say(phrase("report", "price paid")), number(unit.paid_price, unit.currency.c_str()), true},
+            {say(phrase("report", "mass")), number(unit.mass_kg, "kg")},
+            {say(phrase("report", "warranty")), worded(unit.warranty_years, phrase("report", "%1 years"))},
+            {say(phrase("report", "gauge step")), points_of_gauge(unit.gauge_step_percent)},
+            {say(phrase("report", "tags")), tags_text(unit.tags, ", "), true},
+            {say(phrase("report", "remark")), unit.remark, true}};
+}
+
+Facts meter_facts(const Meter& meter) {
+    return {{say(phrase("report", "meter")), meter.name},
+            {say(phrase("report", "register step")), stated(number(meter.step_wh, "Wh"))},
+            {say(phrase("report", "error limit")), stated(worded(meter.limit_percent, phrase("report", "± %1 % of the energy")))},
+            {say(phrase("report", "register span")), number(meter.span_wh, "Wh")},
+            {say(phrase("report", "correction")), meter.points.empty() ? exact(meter.correction) : Message()},
+            {say(phrase("report", "points (W, correction, U in %, k)")), say_digits(meter_points_text(meter.points))},
+            {say(phrase("report", "class")), meter.accuracy_class + (meter.standard.empty() ? "" : " (" + meter.standard + ")")},
+            {say(phrase("report", "range from")), number(meter.range_low_w, "W")},
+            {say(phrase("report", "range to")), number(meter.range_high_w, "W")},
+            {say(phrase("report", "certificate")), meter.certificate.number},
+            {say(phrase("report", "date of the certificate")), meter.certificate.date},
+            {say(phrase("report", "laboratory")), meter.certificate.laboratory},
+            {say(phrase("report", "valid until")), meter.certificate.valid_until},
+            {say(phrase("report", "remark")), meter.remark, true}};
+}
+
+Message full_words(const std::optional<bool>& full) {
+    if (!full) return stated({});
+    return *full ? say(phrase("report", "yes")) : say(phrase("report", "no"));
+}
+
+Facts run_facts(const ReportedRun& run) {
     const RunRecord& record = *run.record;
     long noted = 0, withdrawn = 0;
     for (const Reading& reading : record.readings) ++(reading.withdrawn ? withdrawn : noted);
-    std::string readings = count_text(noted, "reading", "readings");
-    if (withdrawn > 0) readings += fmt::format(", {} withdrawn", withdrawn);
+    const Message readings = withdrawn > 0
+                                 ? say_count(noted, phrases("report", "%n readings, %1 withdrawn", "%n reading, %1 withdrawn"), say_number(withdrawn))
+                                 : say_count(noted, phrases("report", "%n readings", "%n reading"));
     const auto first = std::ranges::find(record.readings, false, &Reading::withdrawn);
-    Facts facts{{"run", fmt::format("{}, run {}", record.unit.name, record.number)},
-                {"kind", std::string(run_kind_text(record.run.kind))},
-                {"began", first == record.readings.end() ? std::string() : format_iso8601(first->values.time_ms, record.run.time_zone)},
-                {"started full", record.run.started_full ? (*record.run.started_full ? "yes" : "no") : "not stated"},
-                {"ended", std::string(run_end_text(record.run.end))},
-                {"load", record.run.load},
-                {"ambient", number(form, record.run.ambient_c, "°C")},
-                {"time zone", record.run.time_zone},
-                {"meter", record.meter ? record.meter->name : "not stated"},
-                {"second meter", record.second_meter ? record.second_meter->name : ""},
-                {"noted", readings}};
-    for (const auto& [key, value] : record.run.extra) facts.emplace_back(key, value);
+    Facts facts{{say(phrase("report", "run")), say(phrase("report", "%1, run %2"), record.unit.name, say_number(record.number))},
+                {say(phrase("report", "kind")), say_run_kind(record.run.kind)},
+                {say(phrase("report", "began")),
+                 first == record.readings.end() ? Message() : Message(format_iso8601(first->values.time_ms, record.run.time_zone))},
+                {say(phrase("report", "started full")), full_words(record.run.started_full)},
+                {say(phrase("report", "ended")), say_run_end(record.run.end)},
+                {say(phrase("report", "load")), record.run.load},
+                {say(phrase("report", "ambient")), number(record.run.ambient_c, "°C")},
+                {say(phrase("report", "time zone")), record.run.time_zone},
+                {say(phrase("report", "meter")), record.meter ? Message(record.meter->name) : stated({})},
+                {say(phrase("report", "second meter")), record.second_meter ? Message(record.second_meter->name) : Message()},
+                {say(phrase("report", "noted")), readings}};
+    for (const auto& [key, value] : record.run.extra) facts.push_back({key, value});
     return facts;
 }
 
 /// A table with a column for each thing and a row for each fact that one of them states.
-void add_facts(ReportBuilder& builder, const char* title, const std::vector<Facts>& things) {
+void add_facts(ReportBuilder& builder, const Phrase& title, const std::vector<Facts>& things) {
     for (std::size_t from = 0; from < things.size(); from += most_things) {
         const std::size_t to = std::min(things.size(), from + most_things);
         Table table;
-        table.title = title;
-        std::vector<std::string> heads;
+        table.title = say(title);
+        std::vector<Message> heads;
         for (std::size_t t = from; t < to; ++t)
-            for (const auto& [head, text] : things[t])
-                if (std::ranges::find(heads, head) == heads.end()) heads.push_back(head);
-        for (const std::string& head : heads) {
+            for (const Fact& fact : things[t])
+                if (std::ranges::find(heads, fact.head) == heads.end()) heads.push_back(fact.head);
+        for (const Message& head : heads) {
             std::vector<TableCell> row{head};
             bool any = false;
             for (std::size_t t = from; t < to; ++t) {
-                const auto fact = std::ranges::find(things[t], head, &Facts::value_type::first);
-                row.emplace_back(fact == things[t].end() ? std::string() : fact->second);
-                any = any || (fact != things[t].end() && !fact->second.empty());
+                const auto fact = std::ranges::find(things[t], head, &Fact::head);
+                row.emplace_back(fact == things[t].end() ? Message() : fact->text);
+                any = any || (fact != things[t].end() && !fact->text.empty());
             }
             if (!any) continue;
             if (table.columns.empty()) { // the first fact names the things
                 for (std::size_t c = 0; c < row.size(); ++c)
-                    table.columns.push_back({c == 0 ? "fact" : "thing" + std::to_string(c), std::get<std::string>(row[c]), {}, Content::text, 0});
+                    table.columns.push_back({c == 0 ? "fact" : "thing" + std::to_string(c), std::get<Message>(row[c]), {}, Content::text, 0});
                 continue;
             }
             table.rows.push_back(std::move(row));
@@ -139,19 +161,19 @@ void add_measured_with(ReportBuilder& builder, const std::vector<ReportedRun>& r
     };
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
-        if (is_new("unit " + record.unit.uuid.text())) units.push_back(unit_facts(record.unit, builder.form));
+        if (is_new("unit " + record.unit.uuid.text())) units.push_back(unit_facts(record.unit));
         for (const auto* meter : {&record.meter, &record.second_meter})
-            if (*meter && is_new("meter " + (*meter)->uuid.text())) meters.push_back(meter_facts(**meter, builder.form));
-        each_run.push_back(run_facts(run, builder.form));
+            if (*meter && is_new("meter " + (*meter)->uuid.text())) meters.push_back(meter_facts(**meter));
+        each_run.push_back(run_facts(run));
     }
     if (!builder.own_affairs)
         for (std::vector<Facts>* things : {&units, &meters})
-            for (Facts& facts : *things) std::erase_if(facts, [](const auto& fact) { return is_own_affair(fact.first); });
-    builder.chapter("What was measured, and with what");
-    add_facts(builder, units.size() == 1 ? "Unit" : "Units", units);
-    if (meters.empty()) builder.paragraph("No meter is stated, so delivered energy can have no interval.");
-    add_facts(builder, meters.size() == 1 ? "Meter" : "Meters", meters);
-    add_facts(builder, each_run.size() == 1 ? "Run" : "Runs", each_run);
+            for (Facts& facts : *things) std::erase_if(facts, [](const Fact& fact) { return fact.own; });
+    builder.chapter(say(phrase("report", "What was measured, and with what")));
+    add_facts(builder, units.size() == 1 ? phrase("report", "Unit") : phrase("report", "Units"), units);
+    if (meters.empty()) builder.paragraph(say(phrase("report", "No meter is stated, so delivered energy can have no interval.")));
+    add_facts(builder, meters.size() == 1 ? phrase("report", "Meter") : phrase("report", "Meters"), meters);
+    add_facts(builder, each_run.size() == 1 ? phrase("report", "Run") : phrase("report", "Runs"), each_run);
 }
 
 } // namespace ullage

@@ -15,8 +15,6 @@
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <iterator>
@@ -43,66 +41,75 @@ Comparison compared(const ReportedUnit& unit, CompareRows rows) {
     return compare_as_tested(records, rows, unit.analysis->fit.options);
 }
 
-/// "5 claims: 3 hold, 1 is not reached, 1 not tested."
-std::string claims_words(const UnitClaims& claims) {
-    constexpr std::pair<ClaimVerdict, const char*> verdicts[] = {{ClaimVerdict::holds, "hold"},
-                                                                 {ClaimVerdict::not_reached, "not reached"},
-                                                                 {ClaimVerdict::does_not_hold, "not held"},
-                                                                 {ClaimVerdict::not_decided, "not decided by this meter"},
-                                                                 {ClaimVerdict::not_tested, "not tested"}};
-    std::string words;
+/// "Of 5 claims: 3 hold, 1 not reached, 1 not tested."
+Message claims_words(const UnitClaims& claims) {
+    constexpr std::pair<ClaimVerdict, Phrase> verdicts[] = {
+        {ClaimVerdict::holds, phrases("report", "%n hold", "%n hold")},
+        {ClaimVerdict::not_reached, phrases("report", "%n not reached", "%n not reached")},
+        {ClaimVerdict::does_not_hold, phrases("report", "%n not held", "%n not held")},
+        {ClaimVerdict::not_decided, phrases("report", "%n not decided by this meter", "%n not decided by this meter")},
+        {ClaimVerdict::not_tested, phrases("report", "%n not tested", "%n not tested")}};
+    std::vector<Message> counts;
     long stated = 0;
-    for (const auto& [verdict, word] : verdicts) {
+    for (const auto& [verdict, words] : verdicts) {
         const auto count =
             std::ranges::count_if(claims.checks, [verdict = verdict](const ClaimCheck& check) { return check.claimed && check.verdict == verdict; });
         if (count == 0) continue;
         stated += count;
-        words += fmt::format("{}{} {}", words.empty() ? "" : ", ", count, word);
+        counts.push_back(say_count(count, words));
     }
-    return stated == 0 ? std::string() : fmt::format("Of {}: {}.", count_text(stated, "claim", "claims"), words);
+    if (stated == 0) return {};
+    return say_count(stated, phrases("report", "Of %n claims: %1.", "Of %n claim: %1."), say_joined(counts, ", "));
 }
 
 /// The answer in a sentence.
-std::string energy_words(const ComparisonRow& row) {
-    if (row.delivered_wh.kind == Kind::not_known) return "What it delivers is not known: " + row.delivered_wh.reason + ".";
-    std::string words = "It delivers " + value_text(row.delivered_wh);
-    if (row.rated_wh.kind != Kind::not_known) words += fmt::format(" of {} rated", value_text(row.rated_wh));
-    if (row.usable_fraction.kind != Kind::not_known) words += fmt::format(", a usable fraction of {}", value_text(row.usable_fraction));
-    if (row.mean_load_w.kind != Kind::not_known) words += ", at a mean load of " + value_text(row.mean_load_w);
-    if (row.duration_h.kind != Kind::not_known) words += ", in " + value_text(row.duration_h);
-    return words + fmt::format(" ({}; {}).", row.run_title.text(), kind_text(row.delivered_wh.kind));
+Message energy_words(const ComparisonRow& row) {
+    if (row.delivered_wh.kind == Kind::not_known) return say(phrase("report", "What it delivers is not known: %1."), row.delivered_wh.reason);
+    Message clause = row.rated_wh.kind == Kind::not_known
+                         ? say(phrase("report", "It delivers %1"), say_value(row.delivered_wh))
+                         : say(phrase("report", "It delivers %1 of %2 rated"), say_value(row.delivered_wh), say_value(row.rated_wh));
+    const auto add = [&clause](const Quantity& quantity, const Phrase& words) {
+        if (quantity.kind != Kind::not_known) clause = say(words, clause, say_value(quantity));
+    };
+    add(row.usable_fraction, phrase("report", "%1, a usable fraction of %2"));
+    add(row.mean_load_w, phrase("report", "%1, at a mean load of %2"));
+    add(row.duration_h, phrase("report", "%1, in %2"));
+    return say(phrase("report", "%1 (%2; %3)."), clause, row.run_title, say_kind(row.delivered_wh.kind));
 }
 
 void add_unit_summary(ReportBuilder& builder, const ReportedUnit& unit) {
     // The publisher's own words keep their numbers as they are.
     if (!unit.publisher.introduction.empty()) builder.report.blocks.emplace_back(ReportParagraph{{}, unit.publisher.introduction});
-    builder.chapter("In short");
+    builder.chapter(say(phrase("report", "In short")));
     const Comparison comparison = compared(unit, CompareRows::one_per_unit);
     if (comparison.rows.empty()) {
-        builder.paragraph("No drain of this unit has been noted, so what it delivers is not known.");
+        builder.paragraph(say(phrase("report", "No drain of this unit has been noted, so what it delivers is not known.")));
     } else {
         const ComparisonRow& row = comparison.rows.front();
-        for (const Message& sentence : comparison_answer(comparison, compare_at(comparison, std::nullopt)).units) builder.paragraph(sentence.text());
+        const ComparisonAnswer answer = comparison_answer(comparison, compare_at(comparison, std::nullopt));
+        for (const auto& sentence : answer.units) builder.paragraph(sentence);
         builder.paragraph(energy_words(row));
         ReportFigures figures;
         for (const Quantity* quantity : {&row.usable_fraction, &row.delivered_wh, &row.mean_load_w, &row.duration_h, &row.no_load_draw_w})
             if (quantity->kind != Kind::not_known) figures.figures.push_back(figure_of(*quantity, builder.form));
         builder.report.blocks.emplace_back(std::move(figures));
-        builder.paragraph(row.gauge_verdict.text() + ".", "Gauge");
+        builder.paragraph(say(phrase("report", "%1."), row.gauge_verdict), say(phrase("report", "Gauge")));
     }
-    builder.paragraph(claims_words(*unit.claims), "Claims");
-    builder.paragraph(std::string(specimen_words));
-    builder.picture(report_picture_key("vessel", unit_of(unit).uuid.text()),
-                    "The unit as a vessel: its height is the rated energy, filled what was delivered, "
-                    "hatched what its own draw took where that is known.");
+    builder.paragraph(claims_words(*unit.claims), say(phrase("report", "Claims")));
+    builder.paragraph(say(specimen_words));
+    builder.picture(
+        report_picture_key("vessel", unit_of(unit).uuid.text()),
+        say(phrase("report",
+                   "The unit as a vessel: its height is the rated energy, filled what was delivered, hatched what its own draw took where that "
+                   "is known.")));
 }
 
 void add_claims(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Claims against results");
+    builder.chapter(say(phrase("report", "Claims against results")));
     UnitClaims claims = *unit.claims;
     std::erase_if(claims.checks, [](const ClaimCheck& check) { return !check.claimed; });
     Table table = claims_table(claims);
-    table.title.clear();
+    table.title = {};
     builder.table(table);
 }
 
@@ -123,40 +130,46 @@ void add_drain_table(ReportBuilder& builder, const ReportedUnit& unit) {
         auto& cells = table.rows.emplace_back();
         for (const std::size_t column : taken) cells.push_back(cell_at(row, column));
     }
-    table.remarks.push_back("After ± stands half the width of an interval meant to cover 95 %.");
+    table.remarks.push_back(say_what_intervals_are());
     builder.table(table);
 }
 
 void add_drains(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Every drain, and what they say together");
+    builder.chapter(say(phrase("report", "Every drain, and what they say together")));
     add_drain_table(builder, unit);
     const UnitFit& fit = unit.analysis->fit;
-    builder.paragraph(repeats_sentence(fit.repeats, fit.options).text(), "Repeats");
-    builder.paragraph(builder.told(fit.sentence), "All drains together");
+    builder.paragraph(repeats_sentence(fit.repeats, fit.options), say(phrase("report", "Repeats")));
+    builder.paragraph(builder.told(fit.sentence), say(phrase("report", "All drains together")));
     Table predictions = predictions_table(*unit.analysis);
-    predictions.title = "Expected at other loads";
+    predictions.title = say(phrase("report", "Expected at other loads"));
     builder.table(predictions);
-    builder.paragraph(unit.analysis->drift.sentence.text(), "Drift");
+    builder.paragraph(unit.analysis->drift.sentence, say(phrase("report", "Drift")));
 }
 
 void add_curves(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Curves");
+    builder.chapter(say(phrase("report", "Curves")));
     const std::string& uuid = unit_of(unit).uuid.text();
-    builder.picture(report_picture_key(report_usable_key, uuid),
-                    "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.");
-    builder.picture(report_picture_key(report_run_time_key, uuid), "Run time against load, likewise.");
+    builder.picture(
+        report_picture_key(report_usable_key, uuid),
+        say(phrase("report",
+                   "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
+    builder.picture(report_picture_key(report_run_time_key, uuid), say(phrase("report", "Run time against load, likewise.")));
     for (const ReportedRun& run : unit.runs)
         if (is_drain(run))
-            builder.picture(report_picture_key("energy", run.record->run.uuid.text()), "Delivered and gauge-implied energy, " + run_name(run));
+            builder.picture(report_picture_key("energy", run.record->run.uuid.text()),
+                            say(phrase("report", "Delivered and gauge-implied energy, %1"), run_name(run)));
 }
 
 void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Can the gauge be trusted?");
+    builder.chapter(say(phrase("report", "Can the gauge be trusted?")));
     const std::string& uuid = unit_of(unit).uuid.text();
-    builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
-                    "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.");
-    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), "From run to run");
-    builder.picture(report_picture_key(report_gauge_drift_key, uuid), "The gauge errors of the two drains that this is told by.");
+    builder.picture(
+        report_picture_key(report_gauge_overlay_key, uuid),
+        say(phrase("report",
+                   "Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.")));
+    builder.paragraph(builder.told(unit.analysis->gauge_drift.sentence), say(phrase("report", "From run to run")));
+    builder.picture(report_picture_key(report_gauge_drift_key, uuid),
+                    say(phrase("report", "The gauge errors of the two drains that this is told by.")));
     for (const ReportedRun& run : unit.runs) {
         if (!is_drain(run)) continue;
         builder.section(run_name(run));
@@ -165,29 +178,29 @@ void add_gauge(ReportBuilder& builder, const ReportedUnit& unit) {
 }
 
 void add_other_runs(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Charges and outputs");
+    builder.chapter(say(phrase("report", "Charges and outputs")));
     for (const ReportedRun& run : unit.runs) {
         const RunRecord& record = *run.record;
         if (record.run.kind == RunKind::charge) {
             builder.section(run_name(run));
-            builder.paragraph(analyse_charge(record, run.analysis->energy).sentence.text());
+            builder.paragraph(analyse_charge(record, run.analysis->energy).sentence);
         } else if (record.run.kind == RunKind::sustained_output || record.run.kind == RunKind::peak_output) {
             builder.section(run_name(run));
             const OutputRun output = analyse_output(record, run.analysis->energy);
-            builder.paragraph(output.sentence.text());
+            builder.paragraph(output.sentence);
             builder.table(output_steps_table(output));
         }
     }
     const RoundTrip& round_trip = unit.claims->round_trip;
     if (!round_trip.cycles.empty()) {
-        builder.section("Round trip");
-        builder.paragraph(round_trip.sentence.text());
-        builder.paragraph(round_trip.boundary.text(), "Counted");
+        builder.section(say(phrase("report", "Round trip")));
+        builder.paragraph(round_trip.sentence);
+        builder.paragraph(round_trip.boundary, say(phrase("report", "Counted")));
     }
 }
 
 void add_photos(ReportBuilder& builder, const ReportedUnit& unit) {
-    builder.chapter("Photos");
+    builder.chapter(say(phrase("report", "Photos")));
     for (const ReportedPhoto& photo : unit.photos) builder.picture(photo.uuid.text(), photo.caption);
 }
 
@@ -201,21 +214,26 @@ std::vector<NamedQuantity> quantities_of(const ReportedUnit& unit) {
 
 void add_publisher(ReportBuilder& builder, const ReportedUnit& unit) {
     const Publisher& publisher = unit.publisher;
-    if (!publisher.name.empty()) builder.report.blocks.emplace_back(ReportParagraph{"Published by", publisher.name});
-    if (!publisher.licence.empty()) builder.report.blocks.emplace_back(ReportParagraph{"Licence of this text", publisher.licence});
+    if (!publisher.name.empty()) builder.report.blocks.emplace_back(ReportParagraph{say(phrase("report", "Published by")), publisher.name});
+    if (!publisher.licence.empty())
+        builder.report.blocks.emplace_back(ReportParagraph{say(phrase("report", "Licence of this text")), publisher.licence});
 }
 
 void add_short_form(ReportBuilder& builder, const ReportedUnit& unit) {
     const std::string& uuid = unit_of(unit).uuid.text();
     add_claims(builder, unit);
-    builder.chapter("Every drain");
+    builder.chapter(say(phrase("report", "Every drain")));
     add_drain_table(builder, unit);
-    builder.picture(report_picture_key(report_usable_key, uuid),
-                    "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.");
+    builder.picture(
+        report_picture_key(report_usable_key, uuid),
+        say(phrase("report",
+                   "Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.")));
     builder.picture(report_picture_key(report_gauge_overlay_key, uuid),
-                    "Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.");
-    builder.paragraph(std::string(safety_line) + " Local electrical codes and a licensed electrician come first.", "Cautions");
-    builder.paragraph(builder.report.made + ". The whole report holds method, budgets and readings.", "About this report");
+                    say(phrase("report", "Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.")));
+    builder.paragraph(say_joined({say(safety_line), say(phrase("safety", "Local electrical codes and a licensed electrician come first."))}, " "),
+                      say(phrase("report", "Cautions")));
+    builder.paragraph(say(phrase("report", "%1. The whole report holds method, budgets and readings."), builder.report.made),
+                      say(phrase("report", "About this report")));
 }
 
 } // namespace
@@ -230,31 +248,32 @@ std::optional<UnitReportPart> unit_report_part_from(std::string_view key) {
 }
 
 std::string photo_caption(const RunRecord& record, const RunAnalysis& analysis, const Photo& photo) {
-    std::string caption = run_title(record, analysis.energy);
+    const Message title = run_title(record, analysis.energy);
     const auto reading = std::ranges::find_if(record.readings, [&photo](const Reading& each) { return photo.reading_uuid == each.uuid; });
-    if (reading == record.readings.end()) return caption + ": " + photo.file_name;
+    if (reading == record.readings.end()) return say(phrase("report", "%1: %2"), title, photo.file_name);
     const ReadingValues& values = reading->values;
-    caption += fmt::format(", {} {}:", date_text(values.time_ms, record.run.time_zone), clock_text(values.time_ms, record.run.time_zone));
-    std::string shown;
-    const auto add = [&shown](const char* what, const std::optional<double>& value, const char* unit) {
-        if (value) shown += fmt::format("{}{} {} {}", shown.empty() ? " " : ", ", what, exact_text(*value), unit);
+    std::vector<Message> shown;
+    const auto add = [&shown](const Phrase& words, const std::optional<double>& value) {
+        if (value) shown.push_back(say(words, say_digits(exact_text(*value))));
     };
-    add("gauge", values.gauge_percent, "%");
-    add("register", values.register_wh, "Wh");
-    add("meter", values.meter_w, "W");
-    return shown.empty() ? caption + ' ' + photo.file_name : caption + shown;
+    add(phrase("report", "gauge %1 %"), values.gauge_percent);
+    add(phrase("report", "register %1 Wh"), values.register_wh);
+    add(phrase("report", "meter %1 W"), values.meter_w);
+    return say(phrase("report", "%1, %2 %3: %4"), title, say_date(values.time_ms, record.run.time_zone),
+               clock_text(values.time_ms, record.run.time_zone), shown.empty() ? Message(photo.file_name) : say_joined(shown, ", "));
 }
 
 Report unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, const ReportOptions& options) {
     ReportBuilder builder(unit.runs, options);
     const Unit& tested = unit_of(unit);
-    const std::string own_title = tested.name + ": test report";
-    builder.report.title = unit.publisher.title.empty() ? own_title : unit.publisher.title;
-    for (const std::string& part :
-         {unit.publisher.title.empty() ? std::string() : own_title, tested.maker.empty() ? std::string() : "maker " + tested.maker,
-          count_text(static_cast<long>(unit.runs.size()), "run", "runs"),
-          tested.serial_number.empty() ? std::string() : "serial number " + tested.serial_number})
-        if (!part.empty()) builder.report.subtitle += (builder.report.subtitle.empty() ? "" : "; ") + part;
+    const Message own_title = say(phrase("report", "%1: test report"), tested.name);
+    builder.report.title = unit.publisher.title.empty() ? own_title : Message(unit.publisher.title);
+    std::vector<Message> parts;
+    if (!unit.publisher.title.empty()) parts.push_back(own_title);
+    if (!tested.maker.empty()) parts.push_back(say(phrase("report", "maker %1"), tested.maker));
+    parts.push_back(say_count(unit.runs.size(), phrases("report", "%n runs", "%n run")));
+    if (!tested.serial_number.empty()) parts.push_back(say(phrase("report", "serial number %1"), tested.serial_number));
+    builder.report.subtitle = say_joined(parts, "; ");
     add_unit_summary(builder, unit);
     if (choice.in_short) {
         add_short_form(builder, unit);
@@ -271,13 +290,13 @@ Report unit_report(const ReportedUnit& unit, const UnitReportChoice& choice, con
     add_measured_with(builder, unit.runs);
     add_not_known(builder, quantities_of(unit));
     if (wanted(UnitReportPart::budget)) {
-        builder.chapter("Uncertainty budgets");
+        builder.chapter(say(phrase("report", "Uncertainty budgets")));
         for (const ReportedRun& run : unit.runs)
             if (is_drain(run)) add_budget(builder, run);
     }
     if (wanted(UnitReportPart::method)) add_method(builder, unit.analysis->fit.options);
     if (wanted(UnitReportPart::readings)) {
-        builder.chapter("Readings");
+        builder.chapter(say(phrase("report", "Readings")));
         for (const ReportedRun& run : unit.runs) add_readings(builder, run);
         add_amendments(builder, unit.runs);
     }

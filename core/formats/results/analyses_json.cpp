@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/comparison_table.h"
 
+#include "base/language.h"
 #include "base/version.h"
 #include "formats/json/forecast_json.h"
 #include "formats/json/quantity_json.h"
@@ -172,6 +173,7 @@ Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFi
 
 std::string analyses_json(const Casebook& casebook, const std::vector<RunId>& run_uuids, const std::optional<double>& price_per_kwh,
                           const std::vector<std::optional<LoadStatistics>>& loads) {
+    const SpeakingIn for_machines(english());
     Json json{{"program", "ullage"},
               {"version", std::string(program_version())},
               {"format_version", json_format_version},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/claims_output.h"
 
+#include "base/language.h"
 #include "base/number.h"
 #include "claims/decision_rule.h"
 #include "formats/text/quantity_title.h"
@@ -13,8 +14,8 @@ namespace {
 
 using Content = TableColumn::Content;
 
-std::string shown(const Quantity& quantity) {
-    return quantity.kind == Kind::not_known ? std::string("-") : quantity_text(quantity, quantity_decimals(quantity.key));
+Message shown(const Quantity& quantity) {
+    return quantity.kind == Kind::not_known ? Message("-") : say_quantity(quantity, quantity_decimals(quantity.key));
 }
 
 Json draw_json(const StandingDraw& draw) {
@@ -30,34 +31,34 @@ Json draw_json(const StandingDraw& draw) {
 
 Table claims_table(const UnitClaims& claims) {
     Table table;
-    table.title = "Claims against results";
-    table.columns = {{"title", "claim", {}, Content::text, 0},
-                     {"claimed", "claimed", {}, Content::text, 0},
-                     {"measured", "measured", {}, Content::text, 0},
-                     {"verdict", "verdict", {}, Content::text, 0},
-                     {"evidence", "evidence", {}, Content::text, 0}};
+    table.title = say(phrase("results", "Claims against results"));
+    table.columns = {{"title", say(phrase("results", "claim")), {}, Content::text, 0},
+                     {"claimed", say(phrase("results", "claimed")), {}, Content::text, 0},
+                     {"measured", say(phrase("results", "measured")), {}, Content::text, 0},
+                     {"verdict", say(phrase("results", "verdict")), {}, Content::text, 0},
+                     {"evidence", say(phrase("results", "evidence")), {}, Content::text, 0}};
     for (const ClaimCheck& check : claims.checks)
-        table.rows.push_back(
-            {check.title, say_claimed(check).text(), shown(check.measured), std::string(claim_verdict_text(check.verdict)), check.evidence});
-    table.remarks.emplace_back(decision_rule_text(claims.options).text());
+        table.rows.push_back({check.title, say_claimed(check), shown(check.measured), say_claim_verdict(check.verdict), check.evidence});
+    table.remarks.emplace_back(decision_rule_text(claims.options));
     return table;
 }
 
 Table output_steps_table(const OutputRun& run) {
     Table table;
-    table.title = "Steps of load";
-    table.columns = {{"from", "from", "h", Content::text, 0},
-                     {"held", "held", "min", Content::text, 0},
-                     {"load", "load", {}, Content::text, 0},
-                     {"gauge_used", "gauge used", "pt", Content::text, 0},
-                     {"ended", "ended", {}, Content::text, 0}};
+    table.title = say(phrase("results", "Steps of load"));
+    table.columns = {{"from", say(phrase("results", "from")), "h", Content::text, 0},
+                     {"held", say(phrase("results", "held")), "min", Content::text, 0},
+                     {"load", say(phrase("results", "load")), {}, Content::text, 0},
+                     {"gauge_used", say(phrase("results", "gauge used")), "pt", Content::text, 0},
+                     {"ended", say(phrase("results", "ended")), {}, Content::text, 0}};
     for (const OutputStep& step : run.steps)
-        table.rows.push_back({fixed_text(step.from_h, 2), fixed_text(60 * step.hours(), 0), shown(step.watts),
-                              step.gauge_used_pt ? fixed_text(*step.gauge_used_pt, 0) : std::string("-"), std::string(output_end_text(step.end))});
+        table.rows.push_back({say_number(step.from_h, 2), say_number(60 * step.hours(), 0), shown(step.watts),
+                              step.gauge_used_pt ? say_number(*step.gauge_used_pt, 0) : Message("-"), say_output_end(step.end)});
     return table;
 }
 
 Json charge_json(const Run& run, const ChargeRun& charge) {
+    const SpeakingIn for_machines(english());
     Json quantities = Json::object();
     for (const Quantity* quantity : {&charge.charged_wh, &charge.charge_time_h, &charge.mean_charge_w, &charge.peak_charge_w, &charge.taper_h})
         quantities[quantity->key] = quantity_json(*quantity);
@@ -73,6 +74,7 @@ Json charge_json(const Run& run, const ChargeRun& charge) {
 }
 
 Json output_json(const OutputRun& run) {
+    const SpeakingIn for_machines(english());
     Json steps = Json::array();
     for (const OutputStep& step : run.steps)
         steps.push_back({{"from_h", step.from_h},
@@ -89,6 +91,7 @@ Json output_json(const OutputRun& run) {
 }
 
 Json unit_claims_json(const UnitClaims& claims) {
+    const SpeakingIn for_machines(english());
     Json checks = Json::array();
     for (const ClaimCheck& check : claims.checks) {
         Json runs = Json::array();

@@ -44,8 +44,8 @@ bool repeats(const Table& table, const Keys& keys, std::string_view key) {
     if (at == keys.size()) return false;
     std::set<std::string> seen;
     return !std::ranges::all_of(table.rows, [&](const TableRow& row) {
-        const auto* text = std::get_if<std::string>(&cell_at(row, at));
-        return text && seen.insert(*text).second;
+        const auto* text = std::get_if<Message>(&cell_at(row, at));
+        return text && seen.insert(text->text()).second;
     });
 }
 

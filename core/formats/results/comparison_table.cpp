@@ -23,7 +23,7 @@ namespace {
 
 using Content = TableColumn::Content;
 
-TableColumn text_column(std::string_view key, std::string_view title) { return {std::string(key), std::string(title), {}, Content::text, 0}; }
+TableColumn text_column(std::string_view key, const Phrase& title) { return {std::string(key), say(title), {}, Content::text, 0}; }
 
 TableColumn figure_column(std::string_view key, std::string_view unit, Content content = Content::quantity) {
     return {std::string(key), quantity_title(key), std::string(unit), content, quantity_decimals(key)};
@@ -31,8 +31,9 @@ TableColumn figure_column(std::string_view key, std::string_view unit, Content c
 
 /// A warranty is a claim: a number without interval.
 Quantity warranty_of(const Unit& unit) {
-    return unit.warranty_years ? known("warranty_years", "a", *unit.warranty_years, std::nullopt, Kind::measured, "the maker's claim, not measured")
-                               : not_known("warranty_years", "a", "the warranty is not stated");
+    return unit.warranty_years ? known("warranty_years", "a", *unit.warranty_years, std::nullopt, Kind::measured,
+                                       say(phrase("results", "the maker's claim, not measured")))
+                               : not_known("warranty_years", "a", say(phrase("results", "the warranty is not stated")));
 }
 
 Quantity under_key(Quantity quantity, std::string_view key) {
@@ -41,15 +42,16 @@ Quantity under_key(Quantity quantity, std::string_view key) {
 }
 
 /// What a row at one load rests on; a unit that is not there with its own load.
-std::string basis_words(const Comparison& comparison, const FairComparison& fair, std::size_t row) {
-    const std::string basis = based_on_text(comparison, fair, row);
-    const ComparisonRow& tested = comparison.rows[row];
+Message basis_words(const Comparison& comparison, const FairComparison& fair, std::size_t row) {
+    const Message basis = based_on_text(comparison, fair, row);
+    const std::optional<double>& load_w = comparison.rows[row].mean_load_w.value;
     if (!fair.load || fair.rows[row].standing != Standing::as_tested) return basis;
-    return "as tested" + (tested.mean_load_w.value ? " at " + fixed_text(*tested.mean_load_w.value, 0) + " W" : std::string()) + ": " + basis;
+    return load_w ? say(phrase("results", "as tested at %1 W: %2"), say_number(*load_w, 0), basis) : say(phrase("results", "as tested: %1"), basis);
 }
 
-std::string standing_words(const FairRow& row) {
-    return std::string(standing_text(row.standing)) + (row.standing == Standing::as_tested ? ": " + without_advice(row.reason) : std::string());
+Message standing_words(const FairRow& row) {
+    const Message standing = say_standing(row.standing);
+    return row.standing == Standing::as_tested ? say(phrase("results", "%1: %2"), standing, without_advice(row.reason)) : standing;
 }
 
 /// All that a row of the table is made from.
@@ -57,7 +59,7 @@ struct RowSource {
     const ComparisonRow& tested;
     const FairRow& fair; ///< at the common load, where there is one
     const Quantity& rank;
-    std::string basis;
+    Message basis;
 };
 
 /// Which comparisons have a column.
@@ -76,7 +78,7 @@ using CellSource = std::variant<Quantity ComparisonRow::*, Quantity FairRow::*, 
 /// How a column is called, what it holds, where it stands and what it takes. A figure is called and written as its quantity (quantity_title.h).
 struct ComparisonColumn {
     std::string_view key;
-    std::string_view title; ///< of a text
+    Phrase title; ///< of a text
     Content content;
     StandsIn stands_in;
     ColumnUse use;
@@ -84,47 +86,60 @@ struct ComparisonColumn {
 };
 
 constexpr ComparisonColumn all_columns[] = {
-    {"unit", "unit", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.unit.name; }},
-    {"maker", "maker", Content::text, StandsIn::all, ColumnUse::identifies, [](const RowSource& row) -> TableCell { return row.tested.unit.maker; }},
-    {"logbook", "logbook", Content::text, StandsIn::of_several_logbooks, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.source; }},
-    {"run", "run", Content::text, StandsIn::all, ColumnUse::identifies,
-     [](const RowSource& row) -> TableCell { return row.tested.run_title.text(); }},
-    {"rank", "", Content::number, StandsIn::all, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.rank; }},
-    {"rated_wh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::rated_wh},
-    {"deliverable_wh", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::deliverable_wh},
-    {"usable_fraction_at_load", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain,
+    {"unit", phrase("results", "unit"), Content::text, StandsIn::all, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return Message(row.tested.unit.name); }},
+    {"maker", phrase("results", "maker"), Content::text, StandsIn::all, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return Message(row.tested.unit.maker); }},
+    {"logbook", phrase("results", "logbook"), Content::text, StandsIn::of_several_logbooks, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return Message(row.tested.source); }},
+    {"run", phrase("results", "run"), Content::text, StandsIn::all, ColumnUse::identifies,
+     [](const RowSource& row) -> TableCell { return Message(row.tested.run_title); }},
+    {"rank", {}, Content::number, StandsIn::all, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.rank; }},
+    {"rated_wh", {}, Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::rated_wh},
+    {"deliverable_wh", {}, Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::deliverable_wh},
+    {"usable_fraction_at_load",
+     {},
+     Content::quantity,
+     StandsIn::at_one_load,
+     ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return under_key(row.fair.usable_fraction, "usable_fraction_at_load"); }},
-    {"run_time_h", "", Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::run_time_h},
-    {"based_on", "based on", Content::text, StandsIn::at_one_load, ColumnUse::plain, [](const RowSource& row) -> TableCell { return row.basis; }},
-    {"standing", "basis", Content::text, StandsIn::at_one_load, ColumnUse::plain,
+    {"run_time_h", {}, Content::quantity, StandsIn::at_one_load, ColumnUse::plain, &FairRow::run_time_h},
+    {"based_on", phrase("results", "based on"), Content::text, StandsIn::at_one_load, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return row.basis; }},
+    {"standing", phrase("results", "basis"), Content::text, StandsIn::at_one_load, ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return standing_words(row.fair); }},
-    {"delivered_wh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::delivered_wh},
-    {"usable_fraction", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::usable_fraction},
-    {"repeats", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::repeats},
-    {"scatter_percent", "", Content::number, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::scatter_percent},
-    {"mean_load_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::mean_load_w},
-    {"duration_h", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::duration_h},
-    {"wh_per_gauge_point", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
-    {"no_load_draw_w", "", Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::no_load_draw_w},
-    {"gauge_verdict", "gauge", Content::text, StandsIn::all, ColumnUse::plain,
-     [](const RowSource& row) -> TableCell { return row.tested.gauge_verdict.text(); }},
-    {"price_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
-    {"price_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
-    {"paid_per_rated_kwh", "", Content::number, StandsIn::all, ColumnUse::own, &ComparisonRow::paid_per_rated_kwh},
-    {"paid_per_delivered_kwh", "", Content::quantity, StandsIn::all, ColumnUse::own, &FairRow::paid_per_delivered_kwh},
-    {"wh_per_kg", "", Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::wh_per_kg},
-    {"charge_time_h", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::charge_time_h},
-    {"round_trip_efficiency", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::round_trip_efficiency},
-    {"held_output_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_output_w},
-    {"held_peak_output_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_peak_output_w},
-    {"standby_draw_w", "", Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::standby_draw_w},
-    {"warranty_years", "", Content::number, StandsIn::all, ColumnUse::plain,
+    {"delivered_wh", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::delivered_wh},
+    {"usable_fraction", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::usable_fraction},
+    {"repeats", {}, Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::repeats},
+    {"scatter_percent", {}, Content::number, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::scatter_percent},
+    {"mean_load_w", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::mean_load_w},
+    {"duration_h", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::duration_h},
+    {"wh_per_gauge_point", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::wh_per_gauge_point},
+    {"no_load_draw_w", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &ComparisonRow::no_load_draw_w},
+    {"gauge_verdict", phrase("results", "gauge"), Content::text, StandsIn::all, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell { return Message(row.tested.gauge_verdict); }},
+    {"price_per_rated_kwh", {}, Content::number, StandsIn::all, ColumnUse::plain, &ComparisonRow::price_per_rated_kwh},
+    {"price_per_delivered_kwh", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::price_per_delivered_kwh},
+    {"paid_per_rated_kwh", {}, Content::number, StandsIn::all, ColumnUse::own, &ComparisonRow::paid_per_rated_kwh},
+    {"paid_per_delivered_kwh", {}, Content::quantity, StandsIn::all, ColumnUse::own, &FairRow::paid_per_delivered_kwh},
+    {"wh_per_kg", {}, Content::quantity, StandsIn::all, ColumnUse::plain, &FairRow::wh_per_kg},
+    {"charge_time_h", {}, Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::charge_time_h},
+    {"round_trip_efficiency", {}, Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::round_trip_efficiency},
+    {"held_output_w", {}, Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_output_w},
+    {"held_peak_output_w", {}, Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::held_peak_output_w},
+    {"standby_draw_w", {}, Content::quantity, StandsIn::all, ColumnUse::may_be_unused, &ComparisonRow::standby_draw_w},
+    {"warranty_years",
+     {},
+     Content::number,
+     StandsIn::all,
+     ColumnUse::plain,
      [](const RowSource& row) -> TableCell { return warranty_of(row.tested.unit); }},
-    {"meter", "meter", Content::text, StandsIn::all, ColumnUse::plain,
-     [](const RowSource& row) -> TableCell { return row.tested.meter_name.empty() ? std::string("not stated") : row.tested.meter_name; }},
-    {"tags", "tags", Content::text, StandsIn::all, ColumnUse::own,
-     [](const RowSource& row) -> TableCell { return tags_text(row.tested.unit.tags, "; "); }},
+    {"meter", phrase("results", "meter"), Content::text, StandsIn::all, ColumnUse::plain,
+     [](const RowSource& row) -> TableCell {
+         return row.tested.meter_name.empty() ? say(phrase("results", "not stated")) : Message(row.tested.meter_name);
+     }},
+    {"tags", phrase("results", "tags"), Content::text, StandsIn::all, ColumnUse::own,
+     [](const RowSource& row) -> TableCell { return Message(tags_text(row.tested.unit.tags, "; ")); }},
 };
 
 TableCell cell_of(const ComparisonColumn& column, const RowSource& row) {
@@ -156,6 +171,15 @@ std::vector<const ComparisonColumn*> columns_of(const Comparison& comparison, co
     return columns;
 }
 
+Message pairs_title(const FairComparison& fair, PairFigure figure) {
+    const bool of_fraction = figure == PairFigure::usable_fraction;
+    if (fair.load && of_fraction) return say(phrase("results", "Differences between units at %1"), say_common_load(*fair.load));
+    if (of_fraction) return say(phrase("results", "Differences between units as tested"));
+    const Message what = quantity_title(pair_figure_key(figure));
+    return fair.load ? say(phrase("results", "Differences between units in %1 at %2"), what, say_common_load(*fair.load))
+                     : say(phrase("results", "Differences between units in %1 as tested"), what);
+}
+
 /// All units of a comparison go by the same.
 MeasureOptions options_of(const Comparison& comparison) { return comparison.fits.empty() ? MeasureOptions() : comparison.fits.front().options; }
 
@@ -167,7 +191,8 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     FairComparison fair = unranked;
     put_ranks(comparison, fair); // both the column and the answer ask for them
     Table table;
-    table.title = fair.load ? "Comparison of units at " + common_load_text(*fair.load) : std::string("Comparison of units as tested");
+    table.title = fair.load ? say(phrase("results", "Comparison of units at %1"), say_common_load(*fair.load))
+                            : say(phrase("results", "Comparison of units as tested"));
     const auto columns = columns_of(comparison, fair);
     for (const ComparisonColumn* column : columns) table.columns.push_back(head_of(*column));
     table.rows.reserve(comparison.rows.size());
@@ -184,7 +209,7 @@ Table comparison_table(const Comparison& comparison, const FairComparison& unran
     table.remarks.insert(table.remarks.end(), comparison.remarks.begin(), comparison.remarks.end());
     for (const ModelSample& sample : model_samples(comparison, fair))
         if (sample.specimens > 1) table.remarks.push_back(sample.sentence);
-    for (const Message& left_out : comparison.left_out) table.remarks.push_back("Left out: " + left_out);
+    for (const Message& left_out : comparison.left_out) table.remarks.push_back(say(phrase("results", "Left out: %1"), left_out));
     table.method = comparison_method(options_of(comparison));
     return table;
 }
@@ -203,7 +228,7 @@ bool is_unused(const Table& table, std::size_t column) {
     if (known == std::end(all_columns) || (known->use != ColumnUse::may_be_unused && known->use != ColumnUse::own)) return false;
     return std::ranges::none_of(table.rows, [column](const std::vector<TableCell>& row) {
         const auto* figure = std::get_if<Quantity>(&row[column]);
-        return figure ? figure->kind != Kind::not_known : !std::get<std::string>(row[column]).empty();
+        return figure ? figure->kind != Kind::not_known : !std::get<Message>(row[column]).empty();
     });
 }
 
@@ -222,20 +247,23 @@ Table pairs_table(const Comparison& comparison, const FairComparison& fair, Pair
 
 Table pairs_table(const Comparison& comparison, const FairComparison& fair, const std::vector<std::size_t>& rows, PairFigure figure) {
     Table table;
-    const std::string what = figure == PairFigure::usable_fraction ? std::string() : " in " + quantity_title(pair_figure_key(figure));
-    table.title = "Differences between units" + what + (fair.load ? " at " + common_load_text(*fair.load) : std::string(" as tested"));
+    table.title = pairs_title(fair, figure);
     const auto pairs = compare_pairs(comparison, fair, rows, figure);
     const std::string unit = pairs.empty() ? std::string("1") : pairs.front().difference.unit;
-    table.columns = {text_column("first", "first"),     text_column("second", "second"),          figure_column("difference", unit),
-                     text_column("verdict", "verdict"), text_column("shared_meter", "one meter"), text_column("reason", "reason")};
-    const std::vector<std::string> names = texts(row_names(comparison));
+    table.columns = {text_column("first", phrase("results", "first")),
+                     text_column("second", phrase("results", "second")),
+                     figure_column("difference", unit),
+                     text_column("verdict", phrase("results", "verdict")),
+                     text_column("shared_meter", phrase("results", "one meter")),
+                     text_column("reason", phrase("results", "reason"))};
+    const auto names = row_names(comparison);
     for (const PairVerdict& pair : pairs)
-        table.rows.push_back({names[pair.first], names[pair.second], pair.difference, std::string(pair_verdict_text(pair)),
-                              std::string(pair.shared_meter ? "yes" : "no"), pair.difference.reason});
-    table.remarks.push_back("Resolved: the 95 % interval of the difference does not hold 0.");
+        table.rows.push_back({Message(names[pair.first]), Message(names[pair.second]), pair.difference, say_pair_verdict(pair),
+                              pair.shared_meter ? say(phrase("results", "yes")) : say(phrase("results", "no")), pair.difference.reason});
+    table.remarks.push_back(say(phrase("results", "Resolved: the 95 % interval of the difference does not hold 0.")));
     if (rows.size() < comparison.rows.size())
-        table.remarks.push_back("Between " + std::to_string(rows.size()) + " of " + std::to_string(comparison.rows.size()) +
-                                " rows: those with the largest usable fraction.");
+        table.remarks.push_back(say(phrase("results", "Between %1 of %2 rows: those with the largest usable fraction."), say_number(rows.size()),
+                                    say_number(comparison.rows.size())));
     table.method = comparison_method(options_of(comparison));
     return table;
 }
@@ -248,11 +276,14 @@ Result<Table> with_columns(const Table& table, const std::vector<std::string>& k
     for (const std::string& key : keys) {
         const auto found = std::ranges::find(table.columns, key, &TableColumn::key);
         if (found == table.columns.end()) {
-            std::string known;
-            for (const TableColumn& column : table.columns) known += (known.empty() ? "" : ", ") + column.key;
-            return Error{Failure::bad_input, "there is no column \"" + key + "\"", "columns", "choose from " + known};
+            std::vector<Message> known;
+            for (const TableColumn& column : table.columns) known.emplace_back(column.key);
+            return Error{Failure::bad_input, say(phrase("results", "there is no column \"%1\""), key), say(phrase("results", "columns")),
+                         say(phrase("results", "choose from %1"), say_joined(known, ", "))};
         }
-        if (!taken.insert(key).second) return Error{Failure::bad_input, "the column \"" + key + "\" is named twice", "columns", "name it once"};
+        if (!taken.insert(key).second)
+            return Error{Failure::bad_input, say(phrase("results", "the column \"%1\" is named twice"), key), say(phrase("results", "columns")),
+                         say(phrase("results", "name it once"))};
         chosen.columns.push_back(*found);
         const auto place = static_cast<std::size_t>(found - table.columns.begin());
         for (std::size_t row = 0; row < table.rows.size(); ++row) chosen.rows[row].push_back(table.rows[row][place]);

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/load_list_table.h"
 
-#include "base/number.h"
 #include "sizing/load_totals.h"
-
-#include <fmt/format.h>
 
 namespace ullage {
 
@@ -12,30 +9,32 @@ namespace {
 
 using Content = TableColumn::Content;
 
-TableColumn text_column(const char* key, const char* title, bool identifies = false) {
-    TableColumn column{key, title, {}, Content::text, 0};
+TableColumn load_text_column(const char* key, const Phrase& title, bool identifies = false) {
+    TableColumn column{key, say(title), {}, Content::text, 0};
     column.identifies = identifies;
     return column;
 }
 
-TableColumn figure_column(const char* key, const char* title, const char* unit, int decimals) {
-    return {key, title, unit, Content::number, decimals};
+TableColumn load_figure_column(const char* key, const Phrase& title, const char* unit, int decimals) {
+    return {key, say(title), unit, Content::number, decimals};
 }
 
 /// A figure that the tester gave, or a sum of such: no interval.
 Quantity stated(const TableColumn& column, std::optional<double> value) {
-    return value ? known(column.key, column.unit, *value, std::nullopt, Kind::measured, "stated in the load list")
-                 : not_known(column.key, column.unit, "not stated");
+    return value ? known(column.key, column.unit, *value, std::nullopt, Kind::measured, say(phrase("results", "stated in the load list")))
+                 : not_known(column.key, column.unit, say(phrase("results", "not stated")));
 }
 
-std::string yes_no(bool value) { return value ? "yes" : "no"; }
+Message yes_no(bool value) { return value ? say(phrase("results", "yes")) : say(phrase("results", "no")); }
 
-std::vector<std::string> words_of(const LoadTotals& totals) {
-    if (!totals.mean_on_w) return {"It takes nothing yet."};
-    return {
-        fmt::format("At most {} W: all {} W running and the largest start-up extra.", fixed_text(totals.peak_w, 0), fixed_text(totals.running_w, 0)),
-        fmt::format("{} W on average while the output is on, {} h a day{}.", fixed_text(*totals.mean_on_w, 1), fixed_text(totals.hours_on, 1),
-                    totals.always_connected ? ", since something is always connected" : ": the longest use by day and the longest by night")};
+std::vector<Message> words_of(const LoadTotals& totals) {
+    if (!totals.mean_on_w) return {say(phrase("results", "It takes nothing yet."))};
+    return {say(phrase("results", "At most %1 W: all %2 W running and the largest start-up extra."), say_number(totals.peak_w, 0),
+                say_number(totals.running_w, 0)),
+            say(totals.always_connected
+                    ? phrase("results", "%1 W on average while the output is on, %2 h a day, since something is always connected.")
+                    : phrase("results", "%1 W on average while the output is on, %2 h a day: the longest use by day and the longest by night."),
+                say_number(*totals.mean_on_w, 1), say_number(totals.hours_on, 1))};
 }
 
 } // namespace
@@ -43,17 +42,17 @@ std::vector<std::string> words_of(const LoadTotals& totals) {
 Table load_list_table(const LoadList& list) {
     const LoadTotals totals = load_totals(list);
     Table table;
-    table.title = "Load list " + list.name;
-    table.columns = {text_column("name", "appliance"),
-                     figure_column("how_many", "how many", "1", 0),
-                     figure_column("power_w", "power while on", "W", 0),
-                     figure_column("mean_in_use_w", "mean in use", "W", 1),
-                     figure_column("hours_per_day", "hours per day", "h", 1),
-                     figure_column("night_hours", "of these at night", "h", 1),
-                     figure_column("start_peak_w", "highest at start", "W", 0),
-                     figure_column("daily_wh", "energy per day", "Wh", 0),
-                     figure_column("night_wh", "of this at night", "Wh", 0),
-                     text_column("always_connected", "always connected")};
+    table.title = say(phrase("results", "Load list %1"), list.name);
+    table.columns = {load_text_column("name", phrase("results", "appliance")),
+                     load_figure_column("how_many", phrase("results", "how many"), "1", 0),
+                     load_figure_column("power_w", phrase("results", "power while on"), "W", 0),
+                     load_figure_column("mean_in_use_w", phrase("results", "mean in use"), "W", 1),
+                     load_figure_column("hours_per_day", phrase("results", "hours per day"), "h", 1),
+                     load_figure_column("night_hours", phrase("results", "of these at night"), "h", 1),
+                     load_figure_column("start_peak_w", phrase("results", "highest at start"), "W", 0),
+                     load_figure_column("daily_wh", phrase("results", "energy per day"), "Wh", 0),
+                     load_figure_column("night_wh", phrase("results", "of this at night"), "Wh", 0),
+                     load_text_column("always_connected", phrase("results", "always connected"))};
     for (std::size_t i = 0; i < list.appliances.size(); ++i) {
         const Appliance& one = list.appliances[i];
         const std::optional<double> figures[] = {one.count,
@@ -73,28 +72,28 @@ Table load_list_table(const LoadList& list) {
     for (const Appliance& one : list.appliances) count += one.count;
     const std::optional<double> sums[] = {count, totals.running_w, totals.mean_w, 24, {}, totals.peak_w, totals.daily_wh, totals.night_wh};
     auto& sum = table.rows.emplace_back();
-    sum.emplace_back(std::string("together, over 24 h"));
+    sum.emplace_back(say(phrase("results", "together, over 24 h")));
     for (std::size_t column = 0; column < std::size(sums); ++column) sum.emplace_back(stated(table.columns[column + 1], sums[column]));
     sum.emplace_back(yes_no(totals.always_connected));
     table.remarks = words_of(totals);
-    if (!list.remark.empty()) table.remarks.push_back(list.remark);
+    if (!list.remark.empty()) table.remarks.emplace_back(list.remark);
     return table;
 }
 
 Table load_lists_table(const std::vector<LoadList>& lists) {
     Table table;
-    table.title = "Load lists";
-    table.columns = {text_column("list", "load list", true),
-                     figure_column("appliances", "appliances", "1", 0),
-                     figure_column("daily_wh", "energy per day", "Wh", 0),
-                     figure_column("mean_w", "mean over the day", "W", 1),
-                     figure_column("hours_on_h", "output on", "h", 1),
-                     figure_column("mean_on_w", "mean while on", "W", 1),
-                     figure_column("duty", "duty while on", "1", 3),
-                     figure_column("running_w", "all running", "W", 0),
-                     figure_column("peak_w", "at most", "W", 0),
-                     figure_column("day_share", "share by day", "1", 3),
-                     figure_column("night_share", "share at night", "1", 3)};
+    table.title = say(phrase("results", "Load lists"));
+    table.columns = {load_text_column("list", phrase("results", "load list"), true),
+                     load_figure_column("appliances", phrase("results", "appliances"), "1", 0),
+                     load_figure_column("daily_wh", phrase("results", "energy per day"), "Wh", 0),
+                     load_figure_column("mean_w", phrase("results", "mean over the day"), "W", 1),
+                     load_figure_column("hours_on_h", phrase("results", "output on"), "h", 1),
+                     load_figure_column("mean_on_w", phrase("results", "mean while on"), "W", 1),
+                     load_figure_column("duty", phrase("results", "duty while on"), "1", 3),
+                     load_figure_column("running_w", phrase("results", "all running"), "W", 0),
+                     load_figure_column("peak_w", phrase("results", "at most"), "W", 0),
+                     load_figure_column("day_share", phrase("results", "share by day"), "1", 3),
+                     load_figure_column("night_share", phrase("results", "share at night"), "1", 3)};
     for (const LoadList& list : lists) {
         const LoadTotals totals = load_totals(list);
         int count = 0;
@@ -106,8 +105,9 @@ Table load_lists_table(const std::vector<LoadList>& lists) {
         row.emplace_back(list.name);
         for (std::size_t column = 0; column < std::size(figures); ++column) row.emplace_back(stated(table.columns[column + 1], figures[column]));
     }
-    table.remarks.push_back("At most: all that runs and the largest start-up extra, one appliance starting while all others run.");
-    table.remarks.push_back("Output on: the longest use by day and the longest by night, or 24 h where something is always connected.");
+    table.remarks = {
+        say(phrase("results", "At most: all that runs and the largest start-up extra, one appliance starting while all others run.")),
+        say(phrase("results", "Output on: the longest use by day and the longest by night, or 24 h where something is always connected."))};
     return table;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/meters_in_series_output.h"
 
-#include "base/number.h"
+#include "base/language.h"
 #include "formats/text/table_unicode.h"
 
 namespace ullage {
@@ -27,6 +27,7 @@ Json load_json(const SeriesLoad& load) {
 } // namespace
 
 Json meters_in_series_json(const std::vector<MetersInSeries>& pairs) {
+    const SpeakingIn for_machines(english());
     Json list = Json::array();
     for (const MetersInSeries& pair : pairs) {
         Json loads = Json::array();
@@ -39,8 +40,10 @@ Json meters_in_series_json(const std::vector<MetersInSeries>& pairs) {
 std::string meters_in_series_text(const std::vector<MetersInSeries>& pairs) {
     std::string text;
     for (const MetersInSeries& pair : pairs) {
-        const std::string runs = count_text(static_cast<long>(pair.run_uuids.size()), "run", "runs");
-        text += '\n' + one_line("Meters in series: " + pair.first.name + " and " + pair.second.name + " (" + runs + ")") + '\n';
+        const Message head =
+            say_count(pair.run_uuids.size(), phrases("results", "Meters in series: %1 and %2 (%n runs)", "Meters in series: %1 and %2 (%n run)"),
+                      pair.first.name, pair.second.name);
+        text += '\n' + one_line(head.text()) + '\n';
         for (const SeriesLoad& load : pair.loads) text += "  " + one_line(load.sentence.text()) + '\n';
     }
     return text;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/language.h"
 #include "base/number.h"
 #include "base/version.h"
 #include "formats/sheets/pv_sheet_text.h"
@@ -14,19 +15,32 @@ namespace {
 using Content = TableColumn::Content;
 
 TableCell cell(const PvComparison& of, const std::optional<double>& value) {
-    if (!value) return std::string("-");
-    return (of.unit == "W" ? fixed_text(*value, 0) : fixed_text(*value, 1)) + ' ' + of.unit;
+    if (!value) return Message("-");
+    return say_measure(*value, of.unit == "W" ? 0 : 1, of.unit);
 }
 
 Table comparisons_table(const PvCheck& check) {
     Table table;
-    table.columns = {{"title", "comparison", {}, Content::text, 0}, {"value", "string", {}, Content::text, 0},
-                     {"limit", "limit", {}, Content::text, 0},      {"margin", "margin", {}, Content::text, 0},
-                     {"outcome", "", {}, Content::text, 0},         {"sentence", "based on", {}, Content::text, 0}};
+    table.columns = {{"title", say(phrase("results", "comparison")), {}, Content::text, 0},
+                     {"value", say(phrase("results", "string")), {}, Content::text, 0},
+                     {"limit", say(phrase("results", "limit")), {}, Content::text, 0},
+                     {"margin", say(phrase("results", "margin")), {}, Content::text, 0},
+                     {"outcome", {}, {}, Content::text, 0},
+                     {"sentence", say(phrase("results", "based on")), {}, Content::text, 0}};
     for (const PvComparison& each : check.comparisons)
-        table.rows.push_back({each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin),
-                              std::string(pv_outcome_text(each.outcome)), each.sentence});
+        table.rows.push_back(
+            {each.title, cell(each, each.value), cell(each, each.limit), cell(each, each.margin), say_pv_outcome(each.outcome), each.sentence});
     return table;
+}
+
+/// Of letters beyond ASCII those of Latin-1, which the languages of the program have.
+std::string in_capitals(std::string text) {
+    constexpr int from_small_to_capital = 'A' - 'a'; // in UTF-8 too, behind 0xC3
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool latin = i > 0 && text[i - 1] == '\xC3' && text[i] >= '\xA0' && text[i] <= '\xBE' && text[i] != '\xB7';
+        if (latin || (text[i] >= 'a' && text[i] <= 'z')) text[i] = static_cast<char>(text[i] + from_small_to_capital);
+    }
+    return text;
 }
 
 Json count_json(const std::optional<int>& count) {
@@ -38,30 +52,30 @@ Json count_json(const std::optional<int>& count) {
 
 std::string pv_check_text(const PvSheetText& sheet, const PvCheck& check) {
     const PvSheet& data = sheet.sheet;
-    std::string head = data.name.empty() ? "PV input check" : data.name;
-    if (!sheet.unit.empty()) head += ", PV input of " + sheet.unit;
-    head = one_line(head);
+    const Message name = data.name.empty() ? say(phrase("results", "PV input check")) : Message(data.name);
+    const std::string head = one_line((sheet.unit.empty() ? name : say(phrase("results", "%1, PV input of %2"), name, sheet.unit)).text());
     std::string text = head + '\n' + std::string(display_width(head), '=') + '\n';
-    if (!data.module.empty()) text += one_line(data.module) + ": ";
-    text += fmt::format("{} in series, {} parallel\n", data.series, data.parallel);
-    std::string verdict = check.verdict_text;
-    if (is_danger(check.verdict))
-        for (char& letter : verdict)
-            if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
-    text += "\nVerdict: " + verdict + '\n' + one_line(check.headline.text()) + "\n\n" + table_text(comparisons_table(check), TableFormat::text);
+    const Message strings = say(phrase("results", "%1 in series, %2 parallel"), say_number(data.series), say_number(data.parallel));
+    text += one_line((data.module.empty() ? strings : say(phrase("results", "%1: %2"), data.module, strings)).text()) + '\n';
+    const std::string verdict = is_danger(check.verdict) ? in_capitals(check.verdict_text) : check.verdict_text.text();
+    text += '\n' + say(phrase("results", "Verdict: %1"), verdict).text() + '\n' + one_line(std::string(check.headline)) + "\n\n" +
+            table_text(comparisons_table(check), TableFormat::text);
     text += "\n" + check.suggestion.text() + "\n";
     if (check.conductor_a)
-        text += fmt::format("Conductors and fuses of a string: for at least {} A (1.25 × 1.25 × short-circuit current, NEC 690.8).\n",
-                            fixed_text(*check.conductor_a, 1));
-    if (!check.string_fuses.empty()) text += check.string_fuses.text() + '\n';
-    text += "\nAssumed\n";
+        text += say(phrase("results", "Conductors and fuses of a string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC 690.8)."),
+                    say_number(*check.conductor_a, 1))
+                    .text() +
+                '\n';
+    if (!check.string_fuses.empty()) text += std::string(check.string_fuses) + '\n';
+    text += '\n' + say(phrase("results", "Assumed")).text() + '\n';
     for (const Message& line : check.assumptions) text += "  " + line.text() + '\n';
-    text += "\nCautions\n";
-    for (const Message& line : pv_cautions()) text += "  " + line.text() + '\n';
+    text += '\n' + say(phrase("results", "Cautions")).text() + '\n';
+    for (const auto& line : pv_cautions()) text += "  " + std::string(line) + '\n';
     return text;
 }
 
 std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
+    const SpeakingIn for_machines(english());
     Json keys = Json::object();
     for (const PvKey& key : pv_keys())
         if (const std::string value = key.text(sheet); !value.empty()) keys[std::string(key.name)] = value;
@@ -77,7 +91,7 @@ std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
                                {"outcome", std::string(pv_outcome_text(each.outcome))},
                                {"sentence", each.sentence}});
     Json missing = Json::array();
-    for (const PvMissing& each : check.missing) missing.push_back(each.what + " of " + each.of);
+    for (const PvMissing& each : check.missing) missing.push_back(say(phrase("results", "%1 of %2"), each.what, each.of));
     return json_text({{"program", "ullage"},
                       {"version", std::string(program_version())},
                       {"format_version", json_format_version},
@@ -103,7 +117,7 @@ std::string pv_check_json(const PvSheetText& sheet, const PvCheck& check) {
                       {"largest_parallel", count_json(check.largest_parallel)},
                       {"suggestion", check.suggestion},
                       {"assumptions", check.assumptions},
-                      {"cautions", texts(pv_cautions())}});
+                      {"cautions", pv_cautions()}});
 }
 
 } // namespace ullage

@@ -1,43 +1,55 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/results/sizing_output.h"
 
-#include "base/number.h"
+#include "base/language.h"
 #include "base/quantity.h"
 #include "base/version.h"
 #include "formats/json/quantity_json.h"
 #include "formats/text/quantity_title.h"
 #include "formats/text/table_unicode.h"
 
-#include <fmt/format.h>
+#include <string_view>
 
 namespace ullage {
 
 namespace {
 
-std::string line_of(const Quantity& quantity) {
-    std::string text = fmt::format("  {}: {}", quantity_title(quantity.key), quantity_text(quantity, quantity_decimals(quantity.key)));
+Message line_of(const Quantity& quantity) {
+    const int decimals = quantity_decimals(quantity.key);
+    Message value = say_quantity(quantity, decimals);
     // A lopsided interval is shown by its ends alone.
-    if (quantity.value && quantity.lower && text.find("±") == std::string::npos)
-        text += fmt::format(", likely {}", fixed_text(*quantity.value, quantity_decimals(quantity.key)));
-    if (quantity.kind != Kind::not_known) text += fmt::format(" ({})", kind_text(quantity.kind));
-    return text + '\n';
+    if (quantity.value && quantity.lower && value.english().find("±") == std::string::npos)
+        value = say(phrase("results", "%1, likely %2"), value, say_number(*quantity.value, decimals));
+    if (quantity.kind != Kind::not_known) value = say(phrase("results", "%1 (%2)"), value, say_kind(quantity.kind));
+    return say(phrase("results", "%1: %2"), quantity_title(quantity.key), value);
+}
+
+/// "units for 2 days: 3, why; by the battery rule: 4".
+Message units_line(const Sizing& sizing, const SizedUnit& unit) {
+    Message needed = say_units_needed(unit.units_needed);
+    if (!unit.units_needed.reason.empty()) needed = say_joined({needed, unit.units_needed.reason}, ", ");
+    const Message days = say_days(sizing.choices.autonomy_days);
+    if (!unit.units_by_rule) return say(phrase("results", "units for %1: %2"), days, needed);
+    return say(phrase("results", "units for %1: %2; by the battery rule: %3"), days, needed, say_number(*unit.units_by_rule));
 }
 
 std::string unit_text(const Sizing& sizing, std::size_t at) {
     const SizedUnit& unit = sizing.units[at];
-    std::string text = '\n' + one_line(unit.unit.name) + ": " + std::string(sizing_basis_text(unit.basis)) + '\n';
+    std::string text = "\n";
+    const auto line = [&text](const Message& words, std::string_view indent) {
+        text += indent;
+        text += one_line(words.text()) + '\n';
+    };
+    line(say(phrase("results", "%1: %2"), unit.unit.name, say_sizing_basis(unit.basis)), "");
     for (const Quantity* quantity : {&unit.days, &unit.lasts_h, &unit.run_time_h, &unit.days_left_on}) {
         const bool same = quantity == &unit.days_left_on && sizing.totals.always_connected;
-        if (!same) text += line_of(*quantity);
+        if (!same) line(line_of(*quantity), "  ");
     }
-    if (!unit.days.reason.empty()) text += "    " + one_line(unit.days.reason.text()) + '\n';
-    text += fmt::format("  rated output: {}; peak output: {}\n  units for {}: {}", power_fit_text(unit.output), power_fit_text(unit.peak),
-                        days_text(sizing.choices.autonomy_days), units_needed_text(unit.units_needed));
-    if (!unit.units_needed.reason.empty()) text += ", " + one_line(unit.units_needed.reason.text());
-    if (unit.units_by_rule) text += fmt::format("; by the battery rule: {}", *unit.units_by_rule);
-    text += '\n';
-    for (const Message& remark : unit.remarks) text += "  " + one_line(remark.text()) + '\n';
-    if (const std::string course = course_sentence(sizing, at); !course.empty()) text += "  " + one_line(course) + '\n';
+    if (!unit.days.reason.empty()) line(unit.days.reason, "    ");
+    line(say(phrase("results", "rated output: %1; peak output: %2"), say_power_fit(unit.output), say_power_fit(unit.peak)), "  ");
+    line(units_line(sizing, unit), "  ");
+    for (const Message& remark : unit.remarks) line(remark, "  ");
+    if (const Message course = course_sentence(sizing, at); !course.empty()) line(course, "  ");
     return text;
 }
 
@@ -138,22 +150,25 @@ Json choices_json(const SizingChoices& choices) {
 
 std::string sizing_text(const Sizing& sizing) {
     const LoadTotals& totals = sizing.totals;
-    const std::string head = one_line("Sizing for the load list " + sizing.list.name);
+    const std::string head = one_line(say(phrase("results", "Sizing for the load list %1"), sizing.list.name).text());
     std::string text = head + '\n' + std::string(display_width(head), '=') + '\n';
-    text += fmt::format("{} a day, {} W when all of it runs, {} W at most\n", energy_text(totals.daily_wh), fixed_text(totals.running_w, 0),
-                        fixed_text(totals.peak_w, 0));
+    text += say(phrase("results", "%1 a day, %2 W when all of it runs, %3 W at most"), say_energy(totals.daily_wh), say_number(totals.running_w, 0),
+                say_number(totals.peak_w, 0))
+                .text() +
+            '\n';
     for (std::size_t i = 0; i < sizing.units.size(); ++i) text += unit_text(sizing, i);
-    if (sizing.units.empty()) text += "\nNo unit to size.\n";
+    if (sizing.units.empty()) text += '\n' + say(phrase("results", "No unit to size.")).text() + '\n';
     text += '\n' + table_text(sizing_rules_table(sizing), TableFormat::text);
     if (!sizing.list_needs.months.empty()) text += '\n' + table_text(sizing_months_table(sizing), TableFormat::text);
-    text += "\nAssumed\n";
+    text += '\n' + say(phrase("results", "Assumed")).text() + '\n';
     for (const Message& line : sizing.remarks) text += "  " + one_line(line.text()) + '\n';
-    text += "\nCautions\n";
-    for (const Message& line : sizing_cautions()) text += "  " + line.text() + '\n';
+    text += '\n' + say(phrase("results", "Cautions")).text() + '\n';
+    for (const auto& line : sizing_cautions()) text += "  " + std::string(line) + '\n';
     return text;
 }
 
 std::string sizing_json(const Sizing& sizing) {
+    const SpeakingIn for_machines(english());
     Json units = Json::array();
     for (std::size_t i = 0; i < sizing.units.size(); ++i) units.push_back(sized_unit_json(sizing, i));
     return json_text({{"program", "ullage"},
@@ -165,7 +180,7 @@ std::string sizing_json(const Sizing& sizing) {
                       {"units", std::move(units)},
                       {"list_needs", needs_json(sizing.list_needs)},
                       {"remarks", sizing.remarks},
-                      {"cautions", texts(sizing_cautions())}});
+                      {"cautions", sizing_cautions()}});
 }
 
 } // namespace ullage

@@ -33,12 +33,9 @@ namespace ullage {
 
 /// What the course of one unit says: when it falls empty without and with PV, from when on it repeats, what is then not served or left over each day.
 /// Empty without a course.
-[[nodiscard]] std::string course_sentence(const Sizing& sizing, std::size_t unit);
+[[nodiscard]] Message course_sentence(const Sizing& sizing, std::size_t unit);
 
 /// "1 day", "2.5 days".
-[[nodiscard]] std::string days_text(double days);
-
-/// "January".
-[[nodiscard]] std::string month_name(int month);
+[[nodiscard]] Message say_days(double days);
 
 } // namespace ullage

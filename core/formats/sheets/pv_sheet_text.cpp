@@ -22,7 +22,7 @@ Error pv_error(const Message& what, const Message& remedy) { return {Failure::ba
 
 std::string number_text(const OptionalNumber& number) { return number ? exact_text(*number) : std::string(); }
 
-PvKey number_key(std::string_view name, std::string_view help, std::function<OptionalNumber&(PvSheetText&)> at) {
+PvKey number_key(std::string_view name, const Phrase& help, std::function<OptionalNumber&(PvSheetText&)> at) {
     return {name, help, [at](const PvSheetText& sheet) { return number_text(at(const_cast<PvSheetText&>(sheet))); },
             [at](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const Result<double> number = parse_number(value);
@@ -32,7 +32,7 @@ PvKey number_key(std::string_view name, std::string_view help, std::function<Opt
             }};
 }
 
-PvKey limit_key(std::string_view name, std::string_view help, const NumberRange& range, OptionalNumber PvLimits::*member) {
+PvKey limit_key(std::string_view name, const Phrase& help, const NumberRange& range, OptionalNumber PvLimits::*member) {
     PvKey key = number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.limits.*member; });
     key.read = [read = key.read, range, member](PvSheetText& sheet, std::string_view value) -> Result<void> {
         if (Result<void> done = read(sheet, value); !done) return done;
@@ -43,11 +43,11 @@ PvKey limit_key(std::string_view name, std::string_view help, const NumberRange&
     return key;
 }
 
-PvKey sheet_number(std::string_view name, std::string_view help, OptionalNumber PvSheet::*member) {
+PvKey sheet_number(std::string_view name, const Phrase& help, OptionalNumber PvSheet::*member) {
     return number_key(name, help, [member](PvSheetText& sheet) -> OptionalNumber& { return sheet.sheet.*member; });
 }
 
-PvKey words_key(std::string_view name, std::string_view help, std::function<std::string&(PvSheetText&)> at) {
+PvKey words_key(std::string_view name, const Phrase& help, std::function<std::string&(PvSheetText&)> at) {
     return {name, help, [at](const PvSheetText& sheet) { return at(const_cast<PvSheetText&>(sheet)); },
             [at](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 at(sheet) = value;
@@ -55,7 +55,7 @@ PvKey words_key(std::string_view name, std::string_view help, std::function<std:
             }};
 }
 
-PvKey coefficient_key(std::string_view name, std::string_view help, std::optional<PvCoefficient> PvSheet::*member) {
+PvKey coefficient_key(std::string_view name, const Phrase& help, std::optional<PvCoefficient> PvSheet::*member) {
     return {name, help,
             [member](const PvSheetText& sheet) -> std::string {
                 const auto& coefficient = sheet.sheet.*member;
@@ -70,7 +70,7 @@ PvKey coefficient_key(std::string_view name, std::string_view help, std::optiona
             }};
 }
 
-PvKey count_key(std::string_view name, std::string_view help, int PvSheet::*member) {
+PvKey count_key(std::string_view name, const Phrase& help, int PvSheet::*member) {
     return {name, help, [member](const PvSheetText& sheet) { return std::to_string(sheet.sheet.*member); },
             [member](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const Result<double> number = parse_number(value);
@@ -84,7 +84,7 @@ PvKey count_key(std::string_view name, std::string_view help, int PvSheet::*memb
 }
 
 PvKey cell_key() {
-    return {"cells", "crystalline silicon, or other (then no table of factors applies)",
+    return {"cells", phrase("sheets", "crystalline silicon, or other (then no table of factors applies)"),
             [](const PvSheetText& sheet) { return std::string(sheet.sheet.crystalline_silicon ? "crystalline silicon" : "other"); },
             [](PvSheetText& sheet, std::string_view value) -> Result<void> {
                 const std::string kind = lower_case(value);
@@ -102,31 +102,34 @@ PvCheck check_pv(const PvSheetText& sheet) { return check_pv(sheet.sheet, sheet.
 
 const std::vector<PvKey>& pv_keys() {
     static const std::vector<PvKey> keys = {
-        words_key("name", "what the sheet is called", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.name; }),
-        words_key("unit", "name of the unit whose PV input it is meant for", [](PvSheetText& sheet) -> std::string& { return sheet.unit; }),
-        words_key("module", "the module, as its label says", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.module; }),
-        sheet_number("voc_v", "open-circuit voltage of one module, V", &PvSheet::voc_v),
-        sheet_number("vmp_v", "voltage at maximum power, V", &PvSheet::vmp_v),
-        sheet_number("isc_a", "short-circuit current, A", &PvSheet::isc_a),
-        sheet_number("imp_a", "current at maximum power, A", &PvSheet::imp_a),
-        coefficient_key("voc_coefficient", "temperature coefficient of Voc, %/°C or mV/°C", &PvSheet::voc_coefficient),
-        coefficient_key("vmp_coefficient", "temperature coefficient of Vmp, %/°C or mV/°C", &PvSheet::vmp_coefficient),
-        coefficient_key("power_coefficient", "temperature coefficient of the power, %/°C", &PvSheet::power_coefficient),
-        sheet_number("voc_tolerance_percent", "tolerance of the module's voltages, %; 3 where not stated", &PvSheet::voc_tolerance_percent),
-        sheet_number("noct_c", "nominal operating cell temperature, °C", &PvSheet::noct_c),
+        words_key("name", phrase("sheets", "what the sheet is called"), [](PvSheetText& sheet) -> std::string& { return sheet.sheet.name; }),
+        words_key("unit", phrase("sheets", "name of the unit whose PV input it is meant for"),
+                  [](PvSheetText& sheet) -> std::string& { return sheet.unit; }),
+        words_key("module", phrase("sheets", "the module, as its label says"), [](PvSheetText& sheet) -> std::string& { return sheet.sheet.module; }),
+        sheet_number("voc_v", phrase("sheets", "open-circuit voltage of one module, V"), &PvSheet::voc_v),
+        sheet_number("vmp_v", phrase("sheets", "voltage at maximum power, V"), &PvSheet::vmp_v),
+        sheet_number("isc_a", phrase("sheets", "short-circuit current, A"), &PvSheet::isc_a),
+        sheet_number("imp_a", phrase("sheets", "current at maximum power, A"), &PvSheet::imp_a),
+        coefficient_key("voc_coefficient", phrase("sheets", "temperature coefficient of Voc, %/°C or mV/°C"), &PvSheet::voc_coefficient),
+        coefficient_key("vmp_coefficient", phrase("sheets", "temperature coefficient of Vmp, %/°C or mV/°C"), &PvSheet::vmp_coefficient),
+        coefficient_key("power_coefficient", phrase("sheets", "temperature coefficient of the power, %/°C"), &PvSheet::power_coefficient),
+        sheet_number("voc_tolerance_percent", phrase("sheets", "tolerance of the module's voltages, %; 3 where not stated"),
+                     &PvSheet::voc_tolerance_percent),
+        sheet_number("noct_c", phrase("sheets", "nominal operating cell temperature, °C"), &PvSheet::noct_c),
         cell_key(),
-        count_key("series", "modules in a string", &PvSheet::series),
-        count_key("parallel", "strings side by side", &PvSheet::parallel),
-        sheet_number("coldest_c", "coldest ambient temperature in daylight, °C", &PvSheet::coldest_c),
-        sheet_number("hottest_c", "hottest ambient temperature, °C", &PvSheet::hottest_c),
-        sheet_number("hottest_cell_c", "hottest cell temperature instead, °C", &PvSheet::hottest_cell_c),
-        sheet_number("irradiance_w_m2", "irradiance at the hottest, W/m²; 1000 where not stated", &PvSheet::irradiance_w_m2),
-        limit_key("pv_max_v", "voltage limit of the PV input, V", voltage_range, &PvLimits::max_v),
-        limit_key("pv_max_a", "operating current that the PV input is made for, A", current_range, &PvLimits::max_a),
-        limit_key("pv_short_circuit_a", "short-circuit current that the PV input withstands, A", current_range, &PvLimits::short_circuit_a),
-        limit_key("pv_max_w", "power limit of the PV input, W", rated_power_range, &PvLimits::max_w),
-        limit_key("pv_start_v", "lowest voltage at which the PV input starts, V", voltage_range, &PvLimits::start_v),
-        words_key("remark", "anything else", [](PvSheetText& sheet) -> std::string& { return sheet.sheet.remark; }),
+        count_key("series", phrase("sheets", "modules in a string"), &PvSheet::series),
+        count_key("parallel", phrase("sheets", "strings side by side"), &PvSheet::parallel),
+        sheet_number("coldest_c", phrase("sheets", "coldest ambient temperature in daylight, °C"), &PvSheet::coldest_c),
+        sheet_number("hottest_c", phrase("sheets", "hottest ambient temperature, °C"), &PvSheet::hottest_c),
+        sheet_number("hottest_cell_c", phrase("sheets", "hottest cell temperature instead, °C"), &PvSheet::hottest_cell_c),
+        sheet_number("irradiance_w_m2", phrase("sheets", "irradiance at the hottest, W/m²; 1000 where not stated"), &PvSheet::irradiance_w_m2),
+        limit_key("pv_max_v", phrase("sheets", "voltage limit of the PV input, V"), voltage_range, &PvLimits::max_v),
+        limit_key("pv_max_a", phrase("sheets", "operating current that the PV input is made for, A"), current_range, &PvLimits::max_a),
+        limit_key("pv_short_circuit_a", phrase("sheets", "short-circuit current that the PV input withstands, A"), current_range,
+                  &PvLimits::short_circuit_a),
+        limit_key("pv_max_w", phrase("sheets", "power limit of the PV input, W"), rated_power_range, &PvLimits::max_w),
+        limit_key("pv_start_v", phrase("sheets", "lowest voltage at which the PV input starts, V"), voltage_range, &PvLimits::start_v),
+        words_key("remark", phrase("sheets", "anything else"), [](PvSheetText& sheet) -> std::string& { return sheet.sheet.remark; }),
     };
     return keys;
 }

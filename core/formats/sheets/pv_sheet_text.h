@@ -26,7 +26,7 @@ struct PvSheetText {
 /// A key of a PV sheet file, which is an option of the command too (`voc_v` there is `--voc-v`).
 struct PvKey {
     std::string_view name;
-    std::string_view help;                                                  ///< what it is and its unit, for the command's help
+    Phrase help;                                                            ///< what it is and its unit, for the command's help
     std::function<std::string(const PvSheetText&)> text;                    ///< empty: not stated
     std::function<Result<void>(PvSheetText&, std::string_view value)> read; ///< errors have no place in them
 };

@@ -63,12 +63,13 @@ std::vector<std::string> table_format_names() {
 }
 
 Result<TableFormat> table_format_from(std::string_view name) {
-    std::string all;
+    std::vector<Message> all;
     for (const FormatName& known : format_names) {
         if (known.name == name) return known.format;
-        all += (all.empty() ? "" : &known == std::end(format_names) - 1 ? " or " : ", ") + std::string(known.name);
+        all.emplace_back(known.name);
     }
-    return Error{Failure::bad_input, "`" + std::string(name) + "` is no format of a table", {}, "use " + all};
+    return Error{
+        Failure::bad_input, say(phrase("tables", "`%1` is no format of a table"), name), {}, say(phrase("tables", "use %1"), say_choice(all))};
 }
 
 std::string_view table_format_ending(TableFormat format) { return std::ranges::find(format_names, format, &FormatName::format)->ending; }
@@ -115,14 +116,14 @@ Result<void> write_table(const StreamedTable& table, TableFormat format, const s
     const std::string description = csv_metadata_path(path);
     if (const Result<OutputTarget> free = output_target(description, beside); !free) {
         Error error = free.error();
-        error.what = "the description of the table cannot stand beside it: " + error.what;
+        error.what = say(phrase("tables", "the description of the table cannot stand beside it: %1"), error.what);
         return error;
     }
     if (Result<void> written = write_whole_file(path, text, replacing); !written) return written;
     const std::string file_name = std::filesystem::path(path).filename().string();
     if (Result<void> described = write_whole_file(description, csv_metadata(table, file_name), beside); !described) {
         Error error = described.error();
-        error.what = "the table is written, but its description is not: " + error.what;
+        error.what = say(phrase("tables", "the table is written, but its description is not: %1"), error.what);
         return error;
     }
     return {};

@@ -20,9 +20,9 @@ namespace ullage {
 
 /// One column of an export. A quantity column becomes several in CSV: value, lower, upper, kind, reason.
 struct TableColumn {
-    std::string key;   ///< stable, e.g. "usable_fraction"
-    std::string title; ///< for people, e.g. "usable fraction"
-    std::string unit;  ///< "Wh", "W", "" for text
+    std::string key;  ///< stable, e.g. "usable_fraction"
+    Message title;    ///< for people, e.g. "usable fraction"
+    std::string unit; ///< "Wh", "W", "" for text
     enum class Content { text, number, quantity } content = Content::text;
     int decimals = 1;        ///< for people, where no uncertainty says how many
     bool identifies = false; ///< with the other columns that do, tells each row from every other
@@ -30,22 +30,23 @@ struct TableColumn {
     bool as_noted = false;   ///< people too read it in `unit`: what a display showed
 };
 
-using TableCell = std::variant<std::string, Quantity>; ///< a number column holds a Quantity without interval
+using TableCell = std::variant<Message, Quantity>; ///< a number column holds a Quantity without interval
 
 using TableRow = std::vector<TableCell>;
 
 /// All of a table but its rows.
 struct TableHead {
-    std::string title;
+    Message title;
     std::vector<TableColumn> columns;
-    std::vector<std::string> remarks;                        ///< below the table
-    std::vector<std::pair<std::string, std::string>> method; ///< heading and text: how the figures came about
-    std::vector<std::string> answer{};                       ///< above the table: what it says, in sentences
-    std::vector<std::string> for_readers{};                  ///< keys of the columns on the first sheet of a workbook; empty: all
-    std::size_t text_width = terminal_width;                 ///< that the plain text keeps within, in letters; 0: as wide as it comes
+    std::vector<Message> remarks;                    ///< below the table
+    std::vector<std::pair<Message, Message>> method; ///< heading and text: how the figures came about
+    std::vector<Message> answer{};                   ///< above the table: what it says, in sentences
+    std::vector<std::string> for_readers{};          ///< keys of the columns on the first sheet of a workbook; empty: all
+    std::size_t text_width = terminal_width;         ///< that the plain text keeps within, in letters; 0: as wide as it comes
 };
 
-/// What every export format writes: the same numbers in each.
+/// What every export format writes: the same numbers in each. Forms for people are in the language in use with its decimal sign; JSON is in English;
+/// in CSV keys, kinds and numbers are the same in every language.
 struct Table : TableHead {
     std::vector<TableRow> rows;
 };

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/language.h"
 #include "base/number.h"
 #include "formats/tables/inside/table_flat.h"
 #include "formats/tables/inside/table_formats.h"
@@ -17,6 +18,13 @@ std::string field_text(const FlatCell& cell) {
 
 /// RFC 4180 ends lines with CRLF; append_csv_record writes LF as run sheets have it. A first field that begins with # stands in quotes,
 /// since readers that go by the metadata's default take such a line for a comment.
+/// Words for how far a value is known are a part of the format: programs tell by them.
+std::string field_of(const TableHead& table, const TableRow& row, const FlatColumn& column) {
+    if (column.part != Part::kind) return field_text(flat_cell(table, row, column));
+    const SpeakingIn for_machines(english());
+    return field_text(flat_cell(table, row, column));
+}
+
 void append_line(std::string& out, std::vector<std::string>& fields) {
     if (!fields.empty() && fields.front().starts_with('#')) {
         append_quoted_csv_field(out, fields.front());
@@ -37,7 +45,7 @@ void csv_table(const StreamedTable& table, TextPieces& out) {
     append_line(out.text(), fields);
     table.each_row([&](const TableRow& row) {
         fields.clear();
-        for (const FlatColumn& column : columns) fields.push_back(field_text(flat_cell(table, row, column)));
+        for (const FlatColumn& column : columns) fields.push_back(field_of(table, row, column));
         append_line(out.text(), fields);
         return out.pass_on();
     });

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/language.h"
 #include "base/version.h"
 #include "formats/json/quantity_json.h"
 #include "formats/tables/inside/distinct_rows.h"
@@ -40,15 +41,17 @@ Json datatype_of(const TableColumn& column, Part part) {
     return part == Part::text && column.instant ? "dateTimeStamp" : "string";
 }
 
-std::string meaning_of(const TableColumn& column, Part part) {
+Message meaning_of(const TableColumn& column, Part part) {
     switch (part) {
     case Part::text: return {};
-    case Part::value: return column.content == TableColumn::Content::quantity ? "value; the columns that follow say how far it is known" : "";
-    case Part::unit: return "unit of " + column.key;
-    case Part::lower: return "lower end of the 95 % interval of " + column.key;
-    case Part::upper: return "upper end of the 95 % interval of " + column.key;
-    case Part::kind: return "how far " + column.key + " is known";
-    case Part::reason: return "why " + column.key + " is not simply measured, or what it assumes";
+    case Part::value:
+        return column.content == TableColumn::Content::quantity ? say(phrase("tables", "value; the columns that follow say how far it is known"))
+                                                                : Message();
+    case Part::unit: return say(phrase("tables", "unit of %1"), column.key);
+    case Part::lower: return say(phrase("tables", "lower end of the 95 % interval of %1"), column.key);
+    case Part::upper: return say(phrase("tables", "upper end of the 95 % interval of %1"), column.key);
+    case Part::kind: return say(phrase("tables", "how far %1 is known"), column.key);
+    case Part::reason: return say(phrase("tables", "why %1 is not simply measured, or what it assumes"), column.key);
     }
     return {};
 }
@@ -60,7 +63,7 @@ Json column_json(const TableHead& table, const FlatColumn& flat) {
     if (flat.title != flat.key) titles.push_back(flat.title);
     Json json{{"name", flat.key}, {"titles", std::move(titles)}, {"datatype", datatype_of(column, flat.part)}};
     if (is_number(flat.part) && !column.unit.empty()) json["schema:unitText"] = one_line(column.unit);
-    if (const std::string meaning = meaning_of(column, flat.part); !meaning.empty()) json["dc:description"] = meaning;
+    if (const Message meaning = meaning_of(column, flat.part); !meaning.empty()) json["dc:description"] = meaning;
     return json;
 }
 
@@ -79,12 +82,12 @@ Json primary_key(const StreamedTable& table) {
 } // namespace
 
 std::string csv_metadata(const StreamedTable& table, const std::string& file_name) {
-    Json json{{"@context", {"http://www.w3.org/ns/csvw", {{"@language", "en"}}}}, {"url", url_of(file_name)}};
+    Json json{{"@context", {"http://www.w3.org/ns/csvw", {{"@language", language_in_use().code()}}}}, {"url", url_of(file_name)}};
     json["dc:title"] = table.title;
     json["dc:creator"] = "Ullage " + std::string(program_version());
     if (!table.remarks.empty()) json["dc:description"] = table.remarks;
-    for (const auto& [heading, text] : table.method) json["schema:measurementTechnique"].push_back(heading + ": " + text);
-    json["rdfs:comment"] = "A text that a spreadsheet would run as a formula has an apostrophe in front.";
+    for (const auto& [heading, text] : table.method) json["schema:measurementTechnique"].push_back(say(phrase("tables", "%1: %2"), heading, text));
+    json["rdfs:comment"] = say(phrase("tables", "A text that a spreadsheet would run as a formula has an apostrophe in front."));
     json["dialect"] = {{"encoding", "utf-8"}, {"delimiter", ","},    {"lineTerminators", "\r\n"}, {"quoteChar", "\""},         {"doubleQuote", true},
                        {"header", true},      {"headerRowCount", 1}, {"skipBlankRows", false},    {"skipInitialSpace", false}, {"trim", false}};
     Json columns = Json::array();

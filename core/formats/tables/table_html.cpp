@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/instant.h"
+#include "base/language.h"
 #include "base/number.h"
 #include "formats/tables/inside/table_formats.h"
 #include "formats/tables/table_printed.h"
@@ -66,7 +67,7 @@ constexpr std::string_view script = R"(
 Array.prototype.forEach.call(document.querySelectorAll("thead th"), function (head) {
   var button = document.createElement("button");
   button.type = "button";
-  button.title = "sort by this column";
+  button.title = document.querySelector("table").getAttribute("data-sort-title");
   while (head.firstChild) button.appendChild(head.firstChild);
   head.appendChild(button);
   button.addEventListener("click", function () {
@@ -79,7 +80,7 @@ Array.prototype.forEach.call(document.querySelectorAll("thead th"), function (he
       a = a.cells[column];
       b = b.cells[column];
       if (head.getAttribute("data-sort") !== "number")
-        return sign * a.textContent.localeCompare(b.textContent, "en", { numeric: true });
+        return sign * a.textContent.localeCompare(b.textContent, document.documentElement.lang, { numeric: true });
       var x = a.getAttribute("data-number"), y = b.getAttribute("data-number");
       if (x === null || y === null) return (x === null ? 1 : 0) - (y === null ? 1 : 0);
       return sign * (Number(x) - Number(y));
@@ -98,7 +99,7 @@ std::string data_of(const TableColumn& column, const TableCell& cell, const Prin
     const auto* quantity = std::get_if<Quantity>(&cell);
     if (!quantity) {
         if (!column.instant) return data;
-        if (const auto time_ms = parse_iso8601(std::get<std::string>(cell), "UTC"); time_ms)
+        if (const auto time_ms = parse_iso8601(std::get<Message>(cell).text(), "UTC"); time_ms)
             data = fmt::format(" data-number=\"{}\"", time_ms.value());
         return data;
     }
@@ -151,7 +152,7 @@ bool append_data_link(TextPieces& out, const StreamedTable& table) {
     TextPieces csv(encode);
     csv_table(table, csv);
     const bool whole = csv.finish();
-    out.text() += "\">The numbers of this table in full (CSV)</a></p>\n";
+    out.text() += "\">" + html_text(say(phrase("tables", "The numbers of this table in full (CSV)")).text()) + "</a></p>\n";
     return whole;
 }
 
@@ -161,8 +162,8 @@ constexpr std::size_t many_columns = 16;
 bool append_table(TextPieces& out, const StreamedTable& table, RowPrinter& printer) {
     const std::vector<bool>& right = printer.right();
     std::string& head = out.text();
-    head += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\">\n<thead>\n<tr>\n",
-                        right.size() >= many_columns ? " class=\"many\"" : "");
+    head += fmt::format("<div class=\"scroll\">\n<table{} aria-labelledby=\"title\" data-sort-title=\"{}\">\n<thead>\n<tr>\n",
+                        right.size() >= many_columns ? " class=\"many\"" : "", html_text(say(phrase("tables", "sort by this column")).text()));
     for (std::size_t c = 0; c < right.size(); ++c)
         head += fmt::format("<th scope=\"col\"{}{}>{}</th>\n", right[c] ? " class=\"number\"" : "",
                             right[c] || table.columns[c].instant ? " data-sort=\"number\"" : "", html_text(printer.heads()[c]));
@@ -184,23 +185,25 @@ bool append_table(TextPieces& out, const StreamedTable& table, RowPrinter& print
 
 void html_table(const StreamedTable& table, TextPieces& out) {
     RowPrinter printer(table);
-    const std::string title = html_text(table.title.empty() ? "Table" : table.title);
-    out.text() += "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
+    const std::string title = html_text((table.title.empty() ? say(phrase("tables", "Table")) : table.title).text());
+    out.text() += "<!DOCTYPE html>\n<html lang=\"" + language_in_use().code() +
+                  "\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n"
                   "<meta charset=\"utf-8\"/>\n"
                   "<meta http-equiv=\"Content-Security-Policy\" "
                   "content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'\"/>\n"
                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
     out.text() +=
         "<title>" + title + "</title>\n<style>" + std::string(style) + "</style>\n</head>\n<body>\n<main>\n<h1 id=\"title\">" + title + "</h1>\n";
-    for (const std::string& sentence : table.answer) out.text() += "<p class=\"answer\">" + html_text(sentence) + "</p>\n";
+    for (const Message& sentence : table.answer) out.text() += "<p class=\"answer\">" + html_text(sentence.text()) + "</p>\n";
     if (!append_table(out, table, printer) || !append_data_link(out, table)) return;
     std::string& foot = out.text();
     for (std::size_t n = 0; n < printer.notes().size(); ++n)
         foot += fmt::format("<p class=\"notes\" id=\"note-{0}\"><sup>{0}</sup> {1}</p>\n", n + 1, html_text(printer.notes()[n]));
-    for (const std::string& remark : table.remarks) foot += "<p>" + html_text(remark) + "</p>\n";
+    for (const Message& remark : table.remarks) foot += "<p>" + html_text(remark.text()) + "</p>\n";
     if (!table.method.empty()) {
-        foot += "<section id=\"method\">\n<h2>Method</h2>\n";
-        for (const auto& [heading, text] : table.method) foot += "<h3>" + html_text(heading) + "</h3>\n<p>" + html_text(text) + "</p>\n";
+        foot += "<section id=\"method\">\n<h2>" + html_text(say(phrase("tables", "Method")).text()) + "</h2>\n";
+        for (const auto& [heading, text] : table.method)
+            foot += "<h3>" + html_text(heading.text()) + "</h3>\n<p>" + html_text(text.text()) + "</p>\n";
         foot += "</section>\n";
     }
     foot += "</main>\n<script>" + std::string(script) + "</script>\n</body>\n</html>\n";

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/language.h"
 #include "base/version.h"
 #include "formats/json/quantity_json.h"
 #include "formats/tables/inside/table_formats.h"
@@ -19,7 +20,7 @@ std::string_view content_text(TableColumn::Content content) {
 
 Json cell_json(const TableColumn& column, const TableCell& cell) {
     if (const auto* quantity = std::get_if<Quantity>(&cell)) return quantity_json(*quantity);
-    const auto& text = std::get<std::string>(cell);
+    const std::string text = std::get<Message>(cell);
     // An empty text among numbers means that nothing belongs there.
     if (text.empty() && column.content != TableColumn::Content::text) return nullptr;
     return text;
@@ -48,6 +49,7 @@ std::string inner_text(const Json& json, std::size_t depth) {
 } // namespace
 
 void json_table(const StreamedTable& table, TextPieces& out) {
+    const SpeakingIn for_machines(english());
     Json head{{"program", "ullage"}, {"version", std::string(program_version())}, {"format_version", json_format_version}, {"title", table.title}};
     if (!table.answer.empty()) head["answer"] = table.answer;
     head["columns"] = Json::array();

@@ -20,6 +20,7 @@ constexpr std::size_t widest_text = 28, narrowest_head = 6;
 // Characters on a line in \footnotesize of the article class on A4 with its own margins (8 pt digits are 4.25 pt wide in Computer Modern;
 // text 345 pt wide upright, 598 pt in landscape: measured with pdflatex), less a little for capitals.
 constexpr double upright_line = 76, landscape_line = 132;
+constexpr std::size_t comment_width = 130;
 constexpr double column_gap = 2.4; ///< characters: twice 5 pt
 
 using Columns = std::vector<std::size_t>;
@@ -134,14 +135,20 @@ std::string cell_text(const PrintedCell& cell, bool right) {
 }
 
 std::string preface(const TableHead& table) {
-    return "% " + one_line(table.title) + "\n% Written by Ullage " + std::string(program_version()) +
-           ". Bring it into a document with \\input; the preamble needs:\n"
-           "%   \\usepackage[T1]{fontenc}\n"
-           "%   \\usepackage[utf8]{inputenc}  % before LaTeX 2018\n"
-           "%   \\usepackage{textcomp}        % before LaTeX 2020\n"
-           "%   \\usepackage{array,booktabs,longtable}\n"
-           "% A table wider than the page stands in parts that fit A4 with the margins of the article class. One that is wider than the page\n"
-           "% upright but not in landscape: \\usepackage{pdflscape} and \\begin{landscape} ... \\end{landscape} around the \\input.\n";
+    std::string lines;
+    const auto comment = [&lines](const Message& words) { lines += "% " + one_line(words.text()) + '\n'; };
+    comment(table.title);
+    comment(say(phrase("tables", "Written by Ullage %1. Bring it into a document with \\input; the preamble needs:"), program_version()));
+    comment("  \\usepackage[T1]{fontenc}");
+    comment(Message("  \\usepackage[utf8]{inputenc}  % ") + say(phrase("tables", "before LaTeX %1"), "2018"));
+    comment(Message("  \\usepackage{textcomp}        % ") + say(phrase("tables", "before LaTeX %1"), "2020"));
+    comment("  \\usepackage{array,booktabs,longtable}");
+    const Message wide =
+        say(phrase("tables", "A table wider than the page stands in parts that fit A4 with the margins of the article class. One that is "
+                             "wider than the page upright but not in landscape: \\usepackage{pdflscape} and \\begin{landscape} ... "
+                             "\\end{landscape} around the \\input."));
+    for (const std::string& line : broken_head(wide.text(), comment_width)) comment(line);
+    return lines;
 }
 
 /// "% columns: unit, delivered_wh": the keys of the other forms.
@@ -171,17 +178,19 @@ bool append_part(TextPieces& out, Setting& setting, const Columns& columns, cons
 void latex_table(const StreamedTable& table, TextPieces& out) {
     Setting setting(table);
     out.text() += preface(table) + std::string(latex_letter_definition) + "\\begingroup\\footnotesize\\setlength{\\tabcolsep}{5pt}\n";
-    for (const std::string& sentence : table.answer) out.text() += "\\par\\noindent " + latex_text(sentence) + '\n';
+    for (const Message& sentence : table.answer) out.text() += "\\par\\noindent " + latex_text(sentence.text()) + '\n';
     const std::vector<Columns> parts = parts_of(setting);
     for (std::size_t p = 0; p < parts.size(); ++p)
         if (!append_part(out, setting, parts[p],
-                         parts.size() == 1 ? table.title : fmt::format("{}, part {} of {}", table.title, p + 1, parts.size())))
+                         parts.size() == 1 ? table.title
+                                           : say(phrase("tables", "%1, part %2 of %3"), table.title, say_number(p + 1), say_number(parts.size()))))
             return;
     std::string& foot = out.text();
     const std::vector<std::string>& notes = setting.printer.notes();
     for (std::size_t n = 0; n < notes.size(); ++n) foot += fmt::format("\\par\\noindent\\textsuperscript{{{}}}~{}\n", n + 1, latex_text(notes[n]));
-    for (const std::string& remark : table.remarks) foot += "\\par\\noindent " + latex_text(remark) + '\n';
-    for (const auto& [heading, text] : table.method) foot += "\\par\\noindent\\textbf{" + latex_text(heading) + ".} " + latex_text(text) + '\n';
+    for (const Message& remark : table.remarks) foot += "\\par\\noindent " + latex_text(remark.text()) + '\n';
+    for (const auto& [heading, text] : table.method)
+        foot += "\\par\\noindent\\textbf{" + latex_text(heading.text()) + ".} " + latex_text(text.text()) + '\n';
     foot += "\\par\\endgroup\n";
 }
 

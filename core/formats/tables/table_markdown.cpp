@@ -55,8 +55,8 @@ std::string escaped_line(std::string_view text) {
 
 void markdown_table(const StreamedTable& table, TextPieces& out) {
     RowPrinter printer(table);
-    if (!table.title.empty()) out.text() += "# " + escaped(table.title) + "\n\n";
-    for (const std::string& sentence : table.answer) out.text() += escaped_line(sentence) + "\n\n";
+    if (!table.title.empty()) out.text() += "# " + escaped(table.title.text()) + "\n\n";
+    for (const Message& sentence : table.answer) out.text() += escaped_line(sentence.text()) + "\n\n";
     std::string rule = "|";
     out.text() += '|';
     for (std::size_t c = 0; c < printer.heads().size(); ++c) {
@@ -80,9 +80,9 @@ void markdown_table(const StreamedTable& table, TextPieces& out) {
     if (!printer.notes().empty()) foot += '\n';
     for (std::size_t n = 0; n < printer.notes().size(); ++n) foot += fmt::format("<sup>{}</sup> {}  \n", n + 1, escaped(printer.notes()[n]));
     if (!table.remarks.empty()) foot += '\n';
-    for (const std::string& remark : table.remarks) foot += "- " + escaped_line(remark) + '\n';
-    if (!table.method.empty()) foot += "\n## Method\n";
-    for (const auto& [heading, text] : table.method) foot += "\n**" + escaped(heading) + ".** " + escaped(text) + '\n';
+    for (const Message& remark : table.remarks) foot += "- " + escaped_line(remark.text()) + '\n';
+    if (!table.method.empty()) foot += "\n## " + escaped(say(phrase("tables", "Method")).text()) + '\n';
+    for (const auto& [heading, text] : table.method) foot += "\n**" + escaped(heading.text()) + ".** " + escaped(text.text()) + '\n';
 }
 
 } // namespace ullage

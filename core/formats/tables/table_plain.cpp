@@ -180,8 +180,8 @@ void append_paragraph(std::string& out, const std::string& text, std::size_t wid
 
 void plain_table(const StreamedTable& table, TextPieces& out) {
     PlainTable plain(table);
-    if (!table.title.empty()) out.text() += one_line(table.title) + "\n\n";
-    for (const std::string& sentence : table.answer) append_paragraph(out.text(), one_line(sentence), table.text_width);
+    if (!table.title.empty()) out.text() += one_line(table.title.text()) + "\n\n";
+    for (const Message& sentence : table.answer) append_paragraph(out.text(), one_line(sentence.text()), table.text_width);
     if (!table.answer.empty()) out.text() += '\n';
     bool first = true;
     for (const PlainColumns& part : plain.parts()) {
@@ -193,9 +193,10 @@ void plain_table(const StreamedTable& table, TextPieces& out) {
     if (!notes.empty()) foot += '\n';
     for (std::size_t n = 0; n < notes.size(); ++n) append_paragraph(foot, fmt::format("[{}] {}", n + 1, notes[n]), table.text_width, 4);
     if (!table.remarks.empty()) foot += '\n';
-    for (const std::string& remark : table.remarks) append_paragraph(foot, one_line(remark), table.text_width);
+    for (const Message& remark : table.remarks) append_paragraph(foot, one_line(remark.text()), table.text_width);
     if (!table.method.empty()) foot += '\n';
-    for (const auto& [heading, text] : table.method) append_paragraph(foot, one_line(heading) + ": " + one_line(text), table.text_width, 2);
+    for (const auto& [heading, text] : table.method)
+        append_paragraph(foot, one_line(say(phrase("tables", "%1: %2"), heading, text).text()), table.text_width, 2);
 }
 
 } // namespace ullage

@@ -14,8 +14,7 @@ namespace {
 std::string note_of(const Quantity& quantity) {
     const std::string reason = one_line(quantity.reason.text());
     if (quantity.kind == Kind::measured) return reason;
-    const std::string kind(kind_text(quantity.kind));
-    return reason.empty() ? kind : kind + ": " + reason;
+    return reason.empty() ? say_kind(quantity.kind) : say(phrase("tables", "%1: %2"), say_kind(quantity.kind), reason);
 }
 
 /// What the rows say of a column before it is printed.
@@ -41,7 +40,7 @@ void take_seen(SeenOfColumn& seen, const Quantity& quantity) {
 std::string PrintedCell::text() const { return interval.empty() ? value : value + ' ' + interval; }
 
 std::string column_head(const TableColumn& column) {
-    const std::string title = one_line(column.title);
+    const std::string title = one_line(column.title.text());
     return column.unit.empty() || column.unit == "1" ? title : title + " (" + one_line(column.unit) + ")";
 }
 
@@ -61,7 +60,7 @@ std::vector<std::string> broken_head(const std::string& head, std::size_t width)
 }
 
 const TableCell& cell_at(const TableRow& row, std::size_t column) {
-    static const TableCell empty = std::string();
+    static const TableCell empty = Message();
     return column < row.size() ? row[column] : empty;
 }
 
@@ -124,8 +123,8 @@ PrintedCell RowPrinter::printed_quantity(std::size_t at, Quantity quantity) {
     if (!note.empty()) cell.note = note_number(note);
     if (quantity.kind != Kind::not_known) cell.sort_number = quantity.value ? quantity.value : quantity.lower ? quantity.lower : quantity.upper;
     QuantityParts parts = parts_as_they_are(in_shown_column(quantity, columns_[at]), column.decimals);
-    cell.value = std::move(parts.value);
-    cell.interval = std::move(parts.interval);
+    cell.value = say_digits(std::move(parts.value));
+    cell.interval = say_digits(std::move(parts.interval));
     if (!parts.unit.empty() && parts.unit != column.unit) (cell.interval.empty() ? cell.value : cell.interval) += ' ' + one_line(parts.unit);
     return cell;
 }
@@ -134,7 +133,7 @@ const std::vector<PrintedCell>& RowPrinter::print(const TableRow& row) {
     for (std::size_t c = 0; c < columns_.size(); ++c) {
         const TableCell& cell = cell_at(row, c);
         if (const auto* quantity = std::get_if<Quantity>(&cell)) cells_[c] = printed_quantity(c, *quantity);
-        else cells_[c] = {one_line(std::get<std::string>(cell)), {}, 0, {}};
+        else cells_[c] = {one_line(std::get<Message>(cell).text()), {}, 0, {}};
     }
     return cells_;
 }

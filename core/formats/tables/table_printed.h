@@ -10,7 +10,7 @@
 
 namespace ullage {
 
-/// One cell as people see it, one line, not yet escaped for a format.
+/// One cell as people see it, one line, in the language in use with its decimal sign, not yet escaped for a format.
 struct PrintedCell {
     std::string value;                 ///< "893", "0.86 to 0.95", "not known", text; empty where nothing belongs
     std::string interval;              ///< "± 17" or empty; formats show it in a lighter tone

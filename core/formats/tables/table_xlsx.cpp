@@ -33,7 +33,7 @@ struct SheetColumn {
     bool date = false;
 
     [[nodiscard]] bool right() const { return date || is_number(flat.part); }
-    [[nodiscard]] std::string head() const { return date ? flat.title + ", local" : flat.title; }
+    [[nodiscard]] std::string head() const { return date ? std::string(say(phrase("tables", "%1, local"), flat.title)) : flat.title; }
 };
 
 std::vector<SheetColumn> sheet_columns(const TableHead& table) {
@@ -62,16 +62,27 @@ double width_of(const SheetColumn& column) {
     return 12;
 }
 
-/// A sheet's name may be neither empty nor "History" nor that of another sheet, may hold none of []:*?/\ and neither begin nor end
-/// with an apostrophe.
-std::string sheet_name(const std::string& title) {
-    std::string name = one_line(title);
+/// Of a title what a sheet may be called: none of []:*?/\ and no apostrophe at either end.
+std::string allowed_name(const Message& title) {
+    std::string name = one_line(title.text());
     std::ranges::replace_if(
         name, [](char c) { return std::string_view("[]:*?/\\'").find(c) != std::string_view::npos; }, ' ');
-    name = std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
-    std::string lower = name;
-    std::ranges::transform(lower, lower.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return name.empty() || lower == "history" || lower == "method" || lower == "chart" || lower == "data" ? "Table" : name;
+    return std::string(trimmed(clipped_utf16(trimmed(name), longest_name)));
+}
+
+std::string in_small_letters(std::string name) {
+    std::ranges::transform(name, name.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    return name;
+}
+
+/// What the sheets beside that of the table are called in every language, as others may find them by their names.
+constexpr const char *data_name = "Data", *method_name = "Method", *chart_name = "Chart";
+
+/// A sheet's name may be neither empty nor "History" nor that of another sheet.
+std::string sheet_name(const Message& title) {
+    std::string name = allowed_name(title);
+    const std::string taken[] = {"", "history", in_small_letters(data_name), in_small_letters(method_name), in_small_letters(chart_name)};
+    return std::ranges::count(taken, in_small_letters(name)) > 0 ? std::string("Table") : name;
 }
 
 /// What the rounding rule of JCGM 100:2008 7.2.6 allows, else what the column says.
@@ -82,9 +93,10 @@ int decimals_of(const TableColumn& column, const Quantity& quantity) {
 
 /// The wall clock of an ISO 8601 instant as a date. Dates before 1900 have no number in a sheet; they stay texts.
 void put_date(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, const TableCell& cell) {
-    const auto* text = std::get_if<std::string>(&cell);
+    const auto* text = std::get_if<Message>(&cell);
     lxw_datetime date{};
-    if (!text || std::sscanf(text->c_str(), "%4d-%2d-%2dT%2d:%2d:%lf", &date.year, &date.month, &date.day, &date.hour, &date.min, &date.sec) != 6)
+    if (!text ||
+        std::sscanf(text->text().c_str(), "%4d-%2d-%2dT%2d:%2d:%lf", &date.year, &date.month, &date.day, &date.hour, &date.min, &date.sec) != 6)
         return;
     if (date.year >= 1900) book.take_cell(sheet, worksheet_write_datetime(sheet, row, at, &date, book.date()));
 }
@@ -146,7 +158,7 @@ void set_up_print(lxw_worksheet* sheet, bool as_wide_as_page) {
 /// on each page would bring its edge along and the pages would cut it.
 void put_chart(lxw_workbook* book, lxw_worksheet* sheet, const ChartSource& source, bool below, lxw_row_t row) {
     if (!below) {
-        sheet = workbook_add_worksheet(book, "Chart");
+        sheet = workbook_add_worksheet(book, chart_name);
         if (!sheet) return;
         worksheet_set_landscape(sheet);
         worksheet_fit_to_pages(sheet, 1, 1);
@@ -161,13 +173,13 @@ void fill_method(Book& book, lxw_worksheet* sheet, const TableHead& table) {
     worksheet_set_column(sheet, 1, 1, text_width, nullptr);
     worksheet_set_landscape(sheet);
     worksheet_fit_to_pages(sheet, 1, 0);
-    book.put_text(sheet, 0, 0, table.title, book.head(false));
+    book.put_text(sheet, 0, 0, table.title.text(), book.head(false));
     lxw_row_t row = 1;
     for (const auto& [heading, text] : table.method) {
-        book.put_text(sheet, row, 0, heading, book.text(false, true));
-        book.put_text(sheet, row, 1, text, book.text(false, true));
+        book.put_text(sheet, row, 0, heading.text(), book.text(false, true));
+        book.put_text(sheet, row, 1, text.text(), book.text(false, true));
         // Readers of the sheet that do not fit rows to wrapped texts would draw them over each other.
-        worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.size() / (text_width * 9 / 10)), nullptr);
+        worksheet_set_row(sheet, row, line_height * static_cast<double>(1 + text.text().size() / (text_width * 9 / 10)), nullptr);
         ++row;
     }
 }
@@ -242,7 +254,7 @@ void fill_data(Book& book, lxw_worksheet* sheet, const StreamedTable& table, con
     ++row;
     // Not in a column that each page repeats.
     if (remarks_too)
-        for (const std::string& remark : table.remarks) book.put_text(sheet, row++, as_wide_as_page ? 0 : 1, remark, book.text(true, false));
+        for (const Message& remark : table.remarks) book.put_text(sheet, row++, as_wide_as_page ? 0 : 1, remark.text(), book.text(true, false));
     if (const auto source = numbers.source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
 }
 
@@ -252,19 +264,22 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
     const std::vector<SheetColumn> columns = sheet_columns(table);
     if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
         return Error{Failure::refused,
-                     fmt::format("a sheet of a workbook holds {} rows and {} columns, the table has {} and {}", LXW_ROW_MAX, LXW_COL_MAX,
-                                 table.row_count + table.remarks.size() + 2, columns.size()),
-                     path, "export it as csv"};
+                     say(phrase("tables", "a sheet of a workbook holds %1 rows and %2 columns, the table has %3 and %4"), say_number(LXW_ROW_MAX),
+                         say_number(LXW_COL_MAX), say_number(table.row_count + table.remarks.size() + 2), say_number(columns.size())),
+                     path, say(phrase("tables", "export it as csv"))};
     const bool long_table = table.row_count > most_rows_in_memory;
     const bool readable_too = !long_table && has_readable_sheet(table);
     Book book(path, long_table);
-    if (!book.get()) return Error{Failure::io, "there is not enough memory for the workbook", path, "export it as csv"};
+    if (!book.get())
+        return Error{Failure::io, say(phrase("tables", "there is not enough memory for the workbook")), path,
+                     say(phrase("tables", "export it as csv"))};
     const std::string title = sheet_name(table.title);
-    const std::string name = readable_too ? std::string("Data") : title;
+    const std::string name = readable_too ? std::string(data_name) : title;
     std::vector<lxw_worksheet*> sheets;
     if (readable_too) sheets.push_back(workbook_add_worksheet(book.get(), title.c_str()));
-    for (const std::string& each : {name, std::string("Method")}) sheets.push_back(workbook_add_worksheet(book.get(), each.c_str()));
-    if (std::ranges::count(sheets, nullptr) > 0) return Error{Failure::io, "the workbook cannot be made", path, "export it as csv"};
+    for (const std::string& each : {name, std::string(method_name)}) sheets.push_back(workbook_add_worksheet(book.get(), each.c_str()));
+    if (std::ranges::count(sheets, nullptr) > 0)
+        return Error{Failure::io, say(phrase("tables", "the workbook cannot be made")), path, say(phrase("tables", "export it as csv"))};
     if (readable_too) fill_readable(book, sheets.front(), table);
     fill_data(book, sheets[sheets.size() - 2], table, columns, name, !readable_too);
     fill_method(book, sheets.back(), table);
@@ -275,8 +290,10 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
     const lxw_error error = book.close();
     if (error == LXW_NO_ERROR) return check_workbook(path, cells);
     if (errno == ENOSPC || errno == EDQUOT)
-        return Error{Failure::disk_full, "there is no room left on the disk", path, "make room or choose another place"};
-    return Error{Failure::io, std::string("cannot be written: ") + lxw_strerror(error), path, "check that the folder exists and may be written to"};
+        return Error{Failure::disk_full, say(phrase("tables", "there is no room left on the disk")), path,
+                     say(phrase("tables", "make room or choose another place"))};
+    return Error{Failure::io, say(phrase("tables", "cannot be written: %1"), lxw_strerror(error)), path,
+                 say(phrase("tables", "check that the folder exists and may be written to"))};
 }
 
 } // namespace ullage

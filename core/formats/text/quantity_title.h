@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <string>
+#include "base/message.h"
+
 #include <string_view>
 
 namespace ullage {
 
 /// What people call a quantity: "usable_fraction" → "usable fraction", "delivered_wh" → "delivered energy". A key that is not
 /// known is shown with blanks for its underscores.
-[[nodiscard]] std::string quantity_title(std::string_view key);
+[[nodiscard]] Message quantity_title(std::string_view key);
 
 /// Decimals for people where no uncertainty says how many: 0 for energies and loads, 3 for fractions and slopes, 2 else.
 [[nodiscard]] int quantity_decimals(std::string_view key);

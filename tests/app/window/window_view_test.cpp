@@ -277,8 +277,8 @@ TEST_F(WindowTest, a_picture_that_cannot_be_written_says_so_in_its_form_which_st
 TEST_F(WindowTest, the_cautions_on_screen_are_those_of_every_report) {
     trigger("cautionsAction");
     const QString shown = find<QTextBrowser>("helpBrowser")->toPlainText();
-    for (const std::string& words : safety_words()) EXPECT_TRUE(shown.contains(QString::fromStdString(words))) << words;
-    EXPECT_TRUE(shown.contains(QString::fromUtf8(specimen_words.data())));
+    for (const Message& words : safety_words()) EXPECT_TRUE(shown.contains(QString::fromStdString(words))) << words;
+    EXPECT_TRUE(shown.contains(QString::fromStdString(say(specimen_words))));
 }
 
 TEST_F(WindowTest, where_no_picture_is_in_sight_the_window_says_so) {

@@ -82,6 +82,17 @@ TEST(Message, lists_sentences_and_beginnings_follow_one_another) {
     EXPECT_EQ(say_list({"a", "b"}).text(), "a und b");
 }
 
+TEST(Message, leaves_out_what_is_said_in_a_context) {
+    const Message advice = say(phrase("advice", ": make one"));
+    const Message reason = say(phrase("test", "there is no drain")) + advice;
+    EXPECT_EQ(without(reason, "advice").text(), "there is no drain");
+    EXPECT_EQ(without(say(phrase("test", "not known (%1)."), reason), "advice").text(), "not known (there is no drain).");
+    EXPECT_EQ(without(say_joined({advice, "a", "b"}, "; "), "advice").text(), "a; b");
+    EXPECT_EQ(without(begin_sentence(reason), "advice").text(), "There is no drain");
+    EXPECT_TRUE(without(advice, "advice").empty());
+    EXPECT_EQ(without(reason, "another").text(), "there is no drain: make one");
+}
+
 TEST(Message, equals_what_says_the_same_of_the_same) {
     const auto one = [](double value) { return say(phrase("test", "%1 of %2"), say_number(value, 1), "x"); };
     EXPECT_TRUE(one(1) == one(1));

@@ -27,14 +27,14 @@ bool DistinctRows::all_differ() {
 
 bool tell_rows_apart(const StreamedTable& table, const std::vector<std::size_t>& columns) {
     DistinctRows rows;
-    std::vector<std::string> numbers(columns.size());
+    std::vector<std::string> written(columns.size());
     std::vector<std::string_view> texts(columns.size());
     table.each_row([&](const TableRow& row) {
         for (std::size_t c = 0; c < columns.size(); ++c) {
             const TableCell& cell = cell_at(row, columns[c]);
-            if (const auto* quantity = std::get_if<Quantity>(&cell))
-                texts[c] = numbers[c] = quantity->value ? exact_text(*quantity->value) : std::string();
-            else texts[c] = std::get<std::string>(cell);
+            if (const auto* quantity = std::get_if<Quantity>(&cell)) written[c] = quantity->value ? exact_text(*quantity->value) : std::string();
+            else written[c] = std::get<Message>(cell);
+            texts[c] = written[c];
         }
         rows.add(texts);
         return true;

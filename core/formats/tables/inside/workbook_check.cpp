@@ -44,7 +44,8 @@ std::optional<std::size_t> cells_in(zip_t* zip, zip_uint64_t index) {
 } // namespace
 
 Result<void> check_workbook(const std::string& path, std::span<const std::size_t> cells) {
-    const Error cut{Failure::disk_full, "the workbook could not be written whole", path, "make room on the disk or choose another place"};
+    const Error cut{Failure::disk_full, say(phrase("tables", "the workbook could not be written whole")), path,
+                    say(phrase("tables", "make room on the disk or choose another place"))};
     const std::unique_ptr<zip_t, CloseZip> zip(zip_open(path.c_str(), ZIP_RDONLY | ZIP_CHECKCONS, nullptr));
     if (!zip) return cut;
     std::size_t sheets = 0;

@@ -32,8 +32,9 @@ std::vector<std::size_t> readers_columns(const TableHead& table) {
 std::string text_of(const PrintedCell& cell) { return cell.text() + (cell.note == 0 ? std::string() : fmt::format(" [{}]", cell.note)); }
 
 /// Sentences below and above the table, broken into rows of the sheet: a cell does not flow over its neighbours once it is wrapped.
-void put_sentence(Book& book, lxw_worksheet* sheet, lxw_row_t& row, const std::string& sentence, bool soft) {
-    for (const std::string& line : broken_head(one_line(sentence), sentence_width)) book.put_text(sheet, row++, 0, line, book.text(soft, false));
+void put_sentence(Book& book, lxw_worksheet* sheet, lxw_row_t& row, const Message& sentence, bool soft) {
+    for (const std::string& line : broken_head(one_line(sentence.text()), sentence_width))
+        book.put_text(sheet, row++, 0, line, book.text(soft, false));
 }
 
 /// A number alone stays one that a spreadsheet counts with.
@@ -43,8 +44,8 @@ void put_printed(Book& book, lxw_worksheet* sheet, lxw_row_t row, lxw_col_t at, 
         book.put_text(sheet, row, at, text, book.text(false, !right, right));
         return;
     }
-    const auto point = text.find('.');
-    const int decimals = point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
+    const auto sign = text.find_first_of(".,");
+    const int decimals = sign == std::string::npos ? 0 : static_cast<int>(text.size() - sign - 1);
     book.take_cell(sheet, worksheet_write_number(sheet, row, at, number.value(), book.number(decimals, false)));
 }
 
@@ -60,8 +61,8 @@ void fill_readable(Book& book, lxw_worksheet* sheet, const StreamedTable& table)
     const std::vector<std::size_t> columns = readers_columns(table);
     RowPrinter printer(table);
     lxw_row_t row = 0;
-    book.put_text(sheet, row++, 0, table.title, book.title());
-    for (const std::string& sentence : table.answer) put_sentence(book, sheet, row, sentence, false);
+    book.put_text(sheet, row++, 0, table.title.text(), book.title());
+    for (const Message& sentence : table.answer) put_sentence(book, sheet, row, sentence, false);
     ++row;
     const lxw_row_t heads = row++;
     std::vector<double> widths(columns.size(), least_width);
@@ -102,7 +103,7 @@ void fill_readable(Book& book, lxw_worksheet* sheet, const StreamedTable& table)
     worksheet_fit_to_pages(sheet, 1, 0);
     ++row;
     for (std::size_t n = 0; n < notes.size(); ++n) put_sentence(book, sheet, row, fmt::format("[{}] {}", n + 1, notes[n]), true);
-    for (const std::string& remark : table.remarks) put_sentence(book, sheet, row, remark, true);
+    for (const Message& remark : table.remarks) put_sentence(book, sheet, row, remark, true);
 }
 
 } // namespace ullage

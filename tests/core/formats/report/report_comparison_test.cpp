@@ -199,7 +199,7 @@ TEST(PairsTable, of_some_rows_alone_has_the_same_pairs_and_says_that_there_are_o
     const Table some = pairs_table(compared.comparison, fair, {0, 2}, PairFigure::usable_fraction);
     ASSERT_EQ(all.rows.size(), 3u);
     ASSERT_EQ(some.rows.size(), 1u);
-    for (const std::size_t name : {0u, 1u, 3u, 4u}) EXPECT_EQ(std::get<std::string>(some.rows[0][name]), std::get<std::string>(all.rows[1][name]));
+    for (const std::size_t name : {0u, 1u, 3u, 4u}) EXPECT_EQ(std::get<Message>(some.rows[0][name]), std::get<Message>(all.rows[1][name]));
     EXPECT_EQ(std::get<Quantity>(some.rows[0][2]).value, std::get<Quantity>(all.rows[1][2]).value);
     EXPECT_EQ(all.remarks.size() + 1, some.remarks.size());
     EXPECT_TRUE(contains(some.remarks.back(), "2 of 3 rows")) << some.remarks.back();

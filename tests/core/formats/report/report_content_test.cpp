@@ -113,8 +113,8 @@ TEST(RunReport, cautions_and_the_programs_version_stand_in_it) {
     const ReportSample sample(full_drain());
     const Report report = run_report(sample.run(), sample.fit(), options);
     const std::string cautions = chapter_text(report, "Cautions");
-    for (const std::string& words : safety_words()) EXPECT_TRUE(holds(cautions, words)) << words;
-    EXPECT_TRUE(holds(cautions, std::string(specimen_words)));
+    for (const Message& words : safety_words()) EXPECT_TRUE(holds(cautions, words)) << words;
+    EXPECT_TRUE(holds(cautions, say(specimen_words)));
     EXPECT_TRUE(holds(chapter_text(report, "About this report"), std::string(program_version())));
     EXPECT_TRUE(holds(report.made, "11 May 2027")) << report.made;
 }

@@ -9,7 +9,7 @@
 namespace ullage::test {
 namespace {
 
-const std::string& text_in(const Table& table, std::size_t row, std::size_t column) { return std::get<std::string>(table.rows.at(row).at(column)); }
+std::string text_in(const Table& table, std::size_t row, std::size_t column) { return std::get<Message>(table.rows.at(row).at(column)); }
 
 TEST(ReadingsTable, times_have_seconds_and_offset_and_withdrawn_readings_are_left_out) {
     RecordBuilder builder;
@@ -61,7 +61,7 @@ TEST(TableOfRuns, every_row_says_which_run_it_is_of_and_remarks_do_too) {
         for (const auto& cells : one.rows) {
             EXPECT_EQ(text_in(table, row, 0), scenario.records[r].unit.name);
             EXPECT_EQ(std::get<Quantity>(table.rows[row][2]).value, scenario.records[r].number);
-            EXPECT_EQ(text_in(table, row, 3), std::get<std::string>(cells[0]));
+            EXPECT_EQ(text_in(table, row, 3), std::get<Message>(cells[0]));
             ++row;
         }
     }

@@ -51,7 +51,7 @@ void expect_same(const Table& table, const std::vector<ReadRow>& rows, const Kee
             const std::string where = column.key + " of row " + std::to_string(r);
             const auto* quantity = std::get_if<Quantity>(&table.rows[r][c]);
             if (!quantity) {
-                const auto& text = std::get<std::string>(table.rows[r][c]);
+                const std::string text = std::get<Message>(table.rows[r][c]);
                 if (column.content == TableColumn::Content::text) {
                     EXPECT_EQ(clean_text(read.text), keeps.expected_text(text)) << where;
                 } else {
@@ -146,7 +146,7 @@ void expect_same_rounded(const Table& table, const std::vector<std::vector<Print
                 expect_printed(rows[r][c].text, in_shown_column(*quantity, shown[c]));
                 expect_noted(rows[r][c].mark, notes, table.columns[c], *quantity);
             } else {
-                EXPECT_EQ(rows[r][c].text, one_line(std::get<std::string>(table.rows[r][c])));
+                EXPECT_EQ(rows[r][c].text, one_line(std::get<Message>(table.rows[r][c]).text()));
             }
         }
     }
