@@ -11,7 +11,9 @@ sh "$here/tests/check-format.sh"
 XDG_RUNTIME_DIR="${XDG_RUNTIME_DIR:-$here/.build/runtime}"
 # What the program remembers of files between its runs stays among the builds.
 XDG_STATE_HOME="$here/.build/state"
-export XDG_RUNTIME_DIR XDG_STATE_HOME QT_QPA_PLATFORM=offscreen
+# Most tests hold what is said in English, whatever the desktop speaks.
+unset LANGUAGE
+export XDG_RUNTIME_DIR XDG_STATE_HOME QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8
 mkdir -p "$XDG_RUNTIME_DIR"
 chmod 700 "$XDG_RUNTIME_DIR"
 

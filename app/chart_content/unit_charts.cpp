@@ -249,7 +249,7 @@ ChartContent gauge_drift_chart(const UnitFit& fit, const GaugeDrift& drift) {
                           error_curve("later", fit.drains[lead.later], CurveColour::good, Marker::diamond, fit.options.coverage)};
         if (lead.curve_moved)
             content.vertical_lines.push_back(
-                {lead.curve.depth_percent, tr("%1 pt").arg(raw_text(signed_text(lead.curve.size_pt, 1))), CurveColour::accent});
+                {lead.curve.depth_percent, tr("%1 pt").arg(text_of(say_signed(lead.curve.size_pt, 1))), CurveColour::accent});
     } else {
         const DrainSummary* last = nullptr;
         for (const DrainSummary& drain : fit.drains)

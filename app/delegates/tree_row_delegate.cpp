@@ -141,7 +141,7 @@ void TreeRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     // Names differ at their ends, runs by their day and their load; most of them are drains.
     const QFontMetrics metrics(font);
     QString shown = index.data().toString();
-    const QString usual = tr("drain") + QLatin1Char(' ');
+    const QString usual = text_of(say_run_kind(RunKind::drain)) + QLatin1Char(' ');
     if (kind == Row::run && metrics.horizontalAdvance(shown) > text.width() && shown.startsWith(usual)) shown.remove(0, usual.size());
     shown = metrics.elidedText(shown, Qt::ElideMiddle, text.width());
     painter->drawText(text, Qt::AlignLeft | Qt::AlignVCenter, shown);

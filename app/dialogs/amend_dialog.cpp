@@ -50,7 +50,7 @@ AmendDialog::AmendDialog(const ReadingValues& values, const QStringList& history
     display_edit_ = add_field(*form, "amendDisplayWattsEdit", tr("Unit's display, W"), texts.display_watts);
     mark_combo_->setObjectName(QStringLiteral("amendMarkCombo"));
     mark_combo_->addItem(tr("no mark"));
-    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(raw_text(mark_text(mark)), static_cast<int>(mark));
+    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(text_of(say_mark(mark)), static_cast<int>(mark));
     mark_combo_->setCurrentIndex(texts.mark ? std::max(0, mark_combo_->findData(static_cast<int>(*texts.mark))) : 0);
     form->addRow(tr("Mark"), mark_combo_);
     remark_edit_ = add_field(*form, "amendRemarkEdit", tr("Remark"), texts.remark);

@@ -171,7 +171,7 @@ EntryReading EndForm::understood() const {
     // A time alone says when it ended.
     EntryTexts nothing;
     nothing.time = texts.time;
-    if (texts == nothing) texts.remark = end() == RunEnd::still_running ? tr("end") : text_of(run_end_text(end()));
+    if (texts == nothing) texts.remark = end() == RunEnd::still_running ? tr("end") : text_of(say_run_end(end()));
     if (end() == RunEnd::cut_off_seen) texts.mark = MarkKind::cut_off;
     EntryReading entry = read_entry(texts, clock_.now_ms(), record_.run.time_zone, steps_of(record_));
     // To the second where the minute was not touched.

@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -106,6 +107,14 @@ void FormDialog::addTab(const QString& title) {
         parts_.clear();
         delete outer_->replaceWidget(whole, tabs_);
         delete whole;
+        // A choice takes these keys for letters, so the tabs do not see them.
+        const auto turn = [this](QKeySequence::StandardKey keys, int by) {
+            auto* shortcut = new QShortcut(QKeySequence(keys), this);
+            connect(shortcut, &QShortcut::activated, tabs_,
+                    [this, by] { tabs_->setCurrentIndex((tabs_->currentIndex() + by + tabs_->count()) % tabs_->count()); });
+        };
+        turn(QKeySequence::NextChild, 1);
+        turn(QKeySequence::PreviousChild, -1);
     }
     tabs_->addTab(makePart(), title);
     fields_->setContentsMargins(0, spacing::panel_gap_px, spacing::grid_px, 0);

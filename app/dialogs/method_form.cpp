@@ -43,7 +43,7 @@ MethodForm::MethodForm(const std::map<std::string, double>& stated, const Measur
         fields_.back() =
             addLine(text_of(std::string(setting.key)), title, tr("usual: %1%2").arg(text_of(exact_text(setting.usual())), unit_words(setting)));
         if (const auto known = stated.find(std::string(setting.key)); known != stated.end())
-            fields_.back()->setText(text_of(exact_text(known->second)) + unit_words(setting));
+            fields_.back()->setText(text_of(say_digits(exact_text(known->second))) + unit_words(setting));
     }
     rule_ = addChoice(QStringLiteral("rule"), tr("A claim is decided by the"));
     rule_->setMinimumContentsLength(15); // both choices whole, also beside a scroll bar

@@ -22,8 +22,8 @@ QString photo_moment_words(const PhotoMoment& moment, const std::string& zone) {
 
 QString photo_size_words(std::int64_t size_bytes) {
     const auto size = static_cast<double>(size_bytes);
-    if (size_bytes >= 1'000'000) return QStringLiteral("%1 MB").arg(raw_text(fixed_text(size / 1e6, 1)));
-    return QStringLiteral("%1 kB").arg(raw_text(fixed_text(std::max(1.0, size / 1e3), 0)));
+    if (size_bytes >= 1'000'000) return QStringLiteral("%1 MB").arg(text_of(say_number(size / 1e6, 1)));
+    return QStringLiteral("%1 kB").arg(text_of(say_number(std::max(1.0, size / 1e3), 0)));
 }
 
 QString photo_words(const Photo& photo, const std::string& zone) {

@@ -32,13 +32,13 @@ RunForm::RunForm(const Run& run, const std::vector<Unit>& units, const std::vect
     for (const auto& unit : units) unit_->addItem(text_of(unit.name), raw_text(unit.uuid));
     choose_data(*unit_, raw_text(run_.unit_uuid));
     unit_->setEnabled(false); // a run stays with the specimen that it tested
-    for (const auto kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
+    for (const auto kind : all_run_kinds) kind_->addItem(text_of(say_run_kind(kind)), static_cast<int>(kind));
     choose_data(*kind_, static_cast<int>(run_.kind));
     fill_meter_choice(*meter_, meters, run_.meter_uuid);
     fill_meter_choice(*second_meter_, meters, run_.second_meter_uuid);
     second_meter_->setToolTip(tr("One in series, whose register you note too; or the one that took over at a mark \"meter swapped\""));
     fill_full_choice(*full_, run_.started_full);
-    for (const auto end : all_run_ends) end_->addItem(text_of(run_end_text(end)), static_cast<int>(end));
+    for (const auto end : all_run_ends) end_->addItem(text_of(say_run_end(end)), static_cast<int>(end));
     choose_data(*end_, static_cast<int>(run_.end));
     noticed_->setText(field_text(run_.end_noticed_within_min, QStringLiteral("min")));
     const auto only_of_cut_off = [this] {

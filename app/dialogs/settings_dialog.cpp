@@ -18,8 +18,10 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScreen>
 #include <QTimer>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ullage {
@@ -49,7 +51,7 @@ QCheckBox* check(const char* name, const QString& text, bool on) {
 }
 
 Result<double> parse_days(std::string_view text) {
-    const Result<double> days = number_in({{"days", 1}, {"day", 1}, {"d", 1}}, {"the number of days"})(text);
+    const Result<double> days = number_in({{"days", 1}, {"day", 1}, {"d", 1}}, {"the number of days", false})(text);
     if (!days) return days;
     const double least = Settings::least_backup_days, most = Settings::most_backup_days;
     if (days.value() < least || days.value() > most || days.value() != std::floor(days.value()))
@@ -161,7 +163,7 @@ void SettingsDialog::addReports(const SettingsSurroundings& around) {
 
 void SettingsDialog::addBackup() {
     addTab(tr("Backup"));
-    addWide(backup_ = check("backupCheck", tr("Make a &copy of each logbook by itself"), chosen_.backup_on));
+    addWide(backup_ = check("backupCheck", tr("Make a &copy of each logbook automatically"), chosen_.backup_on));
     backup_folder_ = addLine(QStringLiteral("backupFolder"), tr("&Folder"), tr("beside each logbook"));
     backup_folder_->setText(QDir::toNativeSeparators(chosen_.backup_folder));
     auto* choose = new QPushButton(tr("Choo&se folder…"));
@@ -241,6 +243,10 @@ void SettingsDialog::fitText() {
     introduction_->setFixedHeight((lines_of_introduction + 1) * fontMetrics().height());
     setMinimumWidth(fontMetrics().averageCharWidth() * settings_letters);
     fit();
+    if (!isVisible() || !screen()) return;
+    const QRect room = screen()->availableGeometry(), here = frameGeometry();
+    move(std::max(room.left(), std::min(here.left(), room.right() + 1 - here.width())),
+         std::max(room.top(), std::min(here.top(), room.bottom() + 1 - here.height())));
 }
 
 } // namespace ullage

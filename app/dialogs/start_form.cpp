@@ -178,7 +178,7 @@ void StartForm::unitChosen() {
     const auto last = defaults_.last_of_unit.find(unit().uuid);
     last_button_->setVisible(last != defaults_.last_of_unit.end());
     if (last != defaults_.last_of_unit.end()) {
-        QStringList parts{text_of(run_kind_text(last->second.kind))};
+        QStringList parts{text_of(say_run_kind(last->second.kind))};
         if (!last->second.load.empty()) parts << text_of(last->second.load);
         const int at = last->second.meter_uuid ? meter_->findData(raw_text(*last->second.meter_uuid)) : -1;
         if (at >= 0) parts << meter_->itemText(at);

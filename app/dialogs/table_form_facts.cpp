@@ -56,12 +56,12 @@ void TableForm::addFactFields() {
     ended_ = addChoice(QStringLiteral("tableEnded"), tr("How it &ended"));
     ended_->addItem(tr("choose…"));
     for (const RunEnd end : {RunEnd::cut_off_seen, RunEnd::found_off, RunEnd::stopped_by_tester, RunEnd::still_running})
-        ended_->addItem(text_of(run_end_text(end)), static_cast<int>(end));
+        ended_->addItem(text_of(say_run_end(end)), static_cast<int>(end));
     ended_->addItem(tr("not known: taken as a part of the drain"), end_not_known);
     full_ = addChoice(QStringLiteral("tableFull"), tr("Started &full"));
     fill_full_choice(*full_, std::nullopt);
     kind_ = addChoice(QStringLiteral("tableKind"), tr("&What it tests"));
-    for (const RunKind kind : all_run_kinds) kind_->addItem(text_of(run_kind_text(kind)), static_cast<int>(kind));
+    for (const RunKind kind : all_run_kinds) kind_->addItem(text_of(say_run_kind(kind)), static_cast<int>(kind));
     load_ = addLine(QStringLiteral("tableLoad"), tr("L&oad"), tr("in your words"));
     connect(zone_, &QLineEdit::editingFinished, this, &TableForm::look);
     // At each letter, so that the field for a new unit is there before Tab is pressed.

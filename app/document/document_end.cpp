@@ -11,7 +11,7 @@ Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>
     if (!last) return updateRun(run);
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->run(run.uuid);
-    if (!current) return State::noSuch("run");
+    if (!current) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     const Run before = current->run;
     const UnitId unit_uuid = current->unit.uuid;
     const auto noted = state_->book->record(run.uuid, *last, photo_uuids);
@@ -34,7 +34,7 @@ Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>
             return {};
         };
     };
-    state_->push(QStringLiteral("end run"), change, put(false, run), put(true, before));
+    state_->push({tr("end run"), tr("Ended: run")}, change, put(false, run), put(true, before));
     return {};
 }
 

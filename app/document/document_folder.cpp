@@ -69,7 +69,7 @@ Result<FolderTally> Document::importFolder(const QString& folder, const DoBeside
     Change change;
     change.units = change.meters = change.runs = change.pv_sheets = change.load_lists = change.method = true;
     undo_stack_.push(new StoreCommand(
-        *state_, QStringLiteral("import folder"), change, [tally](Logbook& book) { return set_withdrawn(book, tally, false); },
+        *state_, tr("import folder"), change, [tally](Logbook& book) { return set_withdrawn(book, tally, false); },
         [tally](Logbook& book) { return set_withdrawn(book, tally, true); }));
     if (fresh) {
         state_->units = std::move(fresh.value().units);
@@ -82,7 +82,7 @@ Result<FolderTally> Document::importFolder(const QString& folder, const DoBeside
         emit error(text_of(fresh.error().sentence()));
     }
     state_->announce(change, true);
-    emit stepDone(QStringLiteral("Imported %1").arg(text_of(folder_tally_text(tally))));
+    emit stepDone(tr("Imported %1").arg(text_of(folder_tally_text(tally))));
     return read;
 }
 

@@ -25,7 +25,7 @@ Result<void> Document::setMeterSource(const MeterId& meter_uuid, const std::stri
 Result<LiveTrace> Document::beginLive(const RunId& run_uuid, const LiveSource& source) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::noSuch("run");
+    if (!record) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     return LiveTrace::begin(*state_->book, run_uuid, record->run.meter_uuid, source);
 }
 
@@ -38,7 +38,7 @@ Result<void> Document::writeLive(LiveTrace& live, std::span<const TraceSample> s
 Result<std::vector<LiveEvent>> Document::proposedEvents(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::noSuch("run");
+    if (!record) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     const auto found = traces(run_uuid);
     if (!found) return found.error();
     return proposed_events(

@@ -21,8 +21,6 @@ Change of_load_lists() {
     return change;
 }
 
-QString list_words(const char* verb, const std::string& name) { return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name)); }
-
 } // namespace
 
 const std::vector<LoadList>& Document::loadLists() const { return state_->load_lists; }
@@ -37,30 +35,32 @@ Result<LoadList> Document::addLoadList(LoadList list) {
     auto added = state_->book->add(std::move(list));
     if (!added) return added;
     const auto& stored = added.value();
-    state_->push(list_words("add load list", stored.name), of_load_lists(), list_withdrawn(stored.uuid, false), list_withdrawn(stored.uuid, true));
+    state_->push({tr("add load list %1").arg(text_of(stored.name)), tr("Added load list %1").arg(text_of(stored.name))}, of_load_lists(),
+                 list_withdrawn(stored.uuid, false), list_withdrawn(stored.uuid, true));
     return added;
 }
 
 Result<void> Document::updateLoadList(const LoadList& list) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = loadList(list.uuid);
-    if (!current) return State::noSuch("load list");
+    if (!current) return State::noSuch(phrase("document", "this load list is no longer in the logbook"));
     if (*current == list) return {};
     const LoadList before = *current;
     if (auto updated = state_->book->update(list); !updated) return updated;
     state_->push(
-        list_words("edit load list", list.name), of_load_lists(), [list](Logbook& book) { return book.update(list); },
-        [before](Logbook& book) { return book.update(before); });
+        {tr("edit load list %1").arg(text_of(list.name)), tr("Changed load list %1").arg(text_of(list.name))}, of_load_lists(),
+        [list](Logbook& book) { return book.update(list); }, [before](Logbook& book) { return book.update(before); });
     return {};
 }
 
 Result<void> Document::withdrawLoadList(const LoadListId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = loadList(uuid);
-    if (!current) return State::noSuch("load list");
+    if (!current) return State::noSuch(phrase("document", "this load list is no longer in the logbook"));
     const auto name = current->name;
     if (auto done = state_->book->set_load_list_withdrawn(uuid, true); !done) return done;
-    state_->push(list_words("withdraw load list", name), of_load_lists(), list_withdrawn(uuid, true), list_withdrawn(uuid, false));
+    state_->push({tr("withdraw load list %1").arg(text_of(name)), tr("Withdrawn: load list %1").arg(text_of(name))}, of_load_lists(),
+                 list_withdrawn(uuid, true), list_withdrawn(uuid, false));
     return {};
 }
 

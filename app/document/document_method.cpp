@@ -34,7 +34,7 @@ Result<void> Document::setMethod(const std::map<std::string, double>& stated) {
     Change change;
     change.method = true;
     state_->push(
-        tr("edit method"), change, [stated](Logbook& book) { return put_method(book, stated); },
+        {tr("edit method"), tr("Changed method")}, change, [stated](Logbook& book) { return put_method(book, stated); },
         [before](Logbook& book) { return put_method(book, before); });
     return {};
 }

@@ -29,12 +29,12 @@ Change photos_of(const RunId& run_uuid) {
 Result<Photo> Document::addPhoto(const RunId& run_uuid, const ReadingId& reading_uuid, NewPhoto photo) {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::noSuch("run");
+    if (!record) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     photo.taken = photo_time(photo.bytes, record->run.time_zone);
     auto added = state_->book->add_photo(run_uuid, reading_uuid, photo);
     if (!added) return added;
     const auto& uuid = added.value().uuid;
-    state_->push(QStringLiteral("attach photo"), photos_of(run_uuid), photo_withdrawn(uuid, false), photo_withdrawn(uuid, true));
+    state_->push({tr("attach photo"), tr("Attached photo")}, photos_of(run_uuid), photo_withdrawn(uuid, false), photo_withdrawn(uuid, true));
     return added;
 }
 
@@ -42,7 +42,7 @@ Result<void> Document::withdrawPhoto(const PhotoId& photo_uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto done = state_->book->set_photo_withdrawn(photo_uuid, true);
     if (!done) return done.error();
-    state_->push(QStringLiteral("withdraw photo"), photos_of(done.value().run_uuid), photo_withdrawn(photo_uuid, true),
+    state_->push({tr("withdraw photo"), tr("Withdrawn: photo")}, photos_of(done.value().run_uuid), photo_withdrawn(photo_uuid, true),
                  photo_withdrawn(photo_uuid, false));
     return {};
 }

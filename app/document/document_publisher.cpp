@@ -14,8 +14,8 @@ Result<void> Document::setPublisher(const Publisher& publisher) {
     Change change;
     change.publisher = true;
     state_->push(
-        tr("edit publisher's details"), change, [publisher](Logbook& book) { return book.set_publisher(publisher); },
-        [before](Logbook& book) { return book.set_publisher(before); });
+        {tr("edit publisher's details"), tr("Changed publisher's details")}, change,
+        [publisher](Logbook& book) { return book.set_publisher(publisher); }, [before](Logbook& book) { return book.set_publisher(before); });
     return {};
 }
 

@@ -15,8 +15,6 @@ StoreCommand::Step sheet_withdrawn(const PvSheetId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_pv_sheet_withdrawn(uuid, withdrawn); };
 }
 
-QString named(const char* verb, const PvSheet& sheet) { return QStringLiteral("%1 PV sheet %2").arg(QString::fromLatin1(verb), text_of(sheet.name)); }
-
 Change of_sheets() {
     Change change;
     change.pv_sheets = true;
@@ -37,30 +35,32 @@ Result<PvSheet> Document::addPvSheet(PvSheet sheet) {
     auto added = state_->book->add(std::move(sheet));
     if (!added) return added;
     const PvSheet& stored = added.value();
-    state_->push(named("add", stored), of_sheets(), sheet_withdrawn(stored.uuid, false), sheet_withdrawn(stored.uuid, true));
+    state_->push({tr("add PV sheet %1").arg(text_of(stored.name)), tr("Added PV sheet %1").arg(text_of(stored.name))}, of_sheets(),
+                 sheet_withdrawn(stored.uuid, false), sheet_withdrawn(stored.uuid, true));
     return added;
 }
 
 Result<void> Document::updatePvSheet(const PvSheet& sheet) {
     if (!state_->book) return State::nothingOpen();
     const PvSheet* current = pvSheet(sheet.uuid);
-    if (!current) return State::noSuch("PV sheet");
+    if (!current) return State::noSuch(phrase("document", "this PV sheet is no longer in the logbook"));
     if (*current == sheet) return {};
     const PvSheet before = *current;
     if (auto updated = state_->book->update(sheet); !updated) return updated;
     state_->push(
-        named("edit", sheet), of_sheets(), [sheet](Logbook& book) { return book.update(sheet); },
-        [before](Logbook& book) { return book.update(before); });
+        {tr("edit PV sheet %1").arg(text_of(sheet.name)), tr("Changed PV sheet %1").arg(text_of(sheet.name))}, of_sheets(),
+        [sheet](Logbook& book) { return book.update(sheet); }, [before](Logbook& book) { return book.update(before); });
     return {};
 }
 
 Result<void> Document::withdrawPvSheet(const PvSheetId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const PvSheet* current = pvSheet(uuid);
-    if (!current) return State::noSuch("PV sheet");
+    if (!current) return State::noSuch(phrase("document", "this PV sheet is no longer in the logbook"));
     const PvSheet sheet = *current;
     if (auto done = state_->book->set_pv_sheet_withdrawn(uuid, true); !done) return done;
-    state_->push(named("withdraw", sheet), of_sheets(), sheet_withdrawn(uuid, true), sheet_withdrawn(uuid, false));
+    state_->push({tr("withdraw PV sheet %1").arg(text_of(sheet.name)), tr("Withdrawn: PV sheet %1").arg(text_of(sheet.name))}, of_sheets(),
+                 sheet_withdrawn(uuid, true), sheet_withdrawn(uuid, false));
     return {};
 }
 

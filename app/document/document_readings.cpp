@@ -31,16 +31,16 @@ QString reading_words(const Document& document, const RunId& run_uuid, const Rea
     const auto clock = clock_text(values.time_ms, record ? record->run.time_zone : std::string("UTC"));
     const bool only_mark =
         values.mark && !values.gauge_percent && !values.register_wh && !values.second_register_wh && !values.meter_w && !values.display_w;
-    return QStringLiteral("%1 of %2").arg(only_mark ? QStringLiteral("mark") : QStringLiteral("reading"), raw_text(clock));
+    return (only_mark ? Document::tr("mark of %1") : Document::tr("reading of %1")).arg(raw_text(clock));
 }
 
 /// "88 %, 2033 Wh", with the marks and remarks of a note that has neither.
 QString values_words(const Document& document, const RunId& run_uuid, const ReadingValues& values) {
     QStringList parts;
-    if (values.gauge_percent) parts << text_of(exact_text(*values.gauge_percent)) + QStringLiteral(" %");
-    if (values.register_wh) parts << text_of(exact_text(*values.register_wh)) + QStringLiteral(" Wh");
-    if (parts.isEmpty() && values.meter_w) parts << text_of(exact_text(*values.meter_w)) + QStringLiteral(" W");
-    if (values.mark) parts << text_of(mark_text(*values.mark));
+    if (values.gauge_percent) parts << text_of(say_digits(exact_text(*values.gauge_percent))) + QStringLiteral(" %");
+    if (values.register_wh) parts << text_of(say_digits(exact_text(*values.register_wh))) + QStringLiteral(" Wh");
+    if (parts.isEmpty() && values.meter_w) parts << text_of(say_digits(exact_text(*values.meter_w))) + QStringLiteral(" W");
+    if (values.mark) parts << text_of(say_mark(*values.mark));
     return parts.isEmpty() ? reading_words(document, run_uuid, values) : parts.join(QStringLiteral(", "));
 }
 
@@ -60,8 +60,8 @@ Result<Reading> Document::record(const RunId& run_uuid, const ReadingValues& val
     const auto& uuid = noted.value().uuid;
     Change change = of_reading(uuid, run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
-    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values)), change, reading_withdrawn(uuid, false, "redone"),
-                 reading_withdrawn(uuid, true, "undone"), QStringLiteral("Recorded %1").arg(values_words(*this, run_uuid, values)));
+    state_->push({tr("record %1").arg(reading_words(*this, run_uuid, values)), tr("Recorded %1").arg(values_words(*this, run_uuid, values))}, change,
+                 reading_withdrawn(uuid, false, "redone"), reading_withdrawn(uuid, true, "undone"));
     return noted;
 }
 
@@ -90,37 +90,39 @@ Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vecto
         last = noted.value();
         uuids.push_back(last->uuid);
     }
-    state_->push(QStringLiteral("record %1").arg(reading_words(*this, run_uuid, values.back())), change, put(uuids, false, "redone"),
-                 put(uuids, true, "undone"), QStringLiteral("Recorded %1").arg(values_words(*this, run_uuid, values.back())));
+    state_->push(
+        {tr("record %1").arg(reading_words(*this, run_uuid, values.back())), tr("Recorded %1").arg(values_words(*this, run_uuid, values.back()))},
+        change, put(uuids, false, "redone"), put(uuids, true, "undone"));
     return *last;
 }
 
 Result<Reading> Document::amend(const ReadingId& reading_uuid, const ReadingValues& values, const QString& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto current = state_->placeOfReading(reading_uuid);
-    if (!current.record) return State::noSuch("reading");
+    if (!current.record) return State::noSuch(phrase("document", "this reading is no longer in the logbook"));
     const auto before = current.reading->values;
     const auto run_uuid = current.record->run.uuid;
     const auto why = utf8_of(reason);
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
-    state_->push(QStringLiteral("amend %1").arg(reading_words(*this, run_uuid, values)), of_reading(reading_uuid, run_uuid),
-                 amended(reading_uuid, values, why.empty() ? "redone" : why), amended(reading_uuid, before, "undone"),
-                 QStringLiteral("Amended to %1").arg(values_words(*this, run_uuid, values)));
+    state_->push({tr("amend %1").arg(reading_words(*this, run_uuid, values)), tr("Amended to %1").arg(values_words(*this, run_uuid, values))},
+                 of_reading(reading_uuid, run_uuid), amended(reading_uuid, values, why.empty() ? "redone" : why),
+                 amended(reading_uuid, before, "undone"));
     return changed;
 }
 
 Result<void> Document::withdrawReading(const ReadingId& reading_uuid, const QString& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto current = state_->placeOfReading(reading_uuid);
-    if (!current.record) return State::noSuch("reading");
+    if (!current.record) return State::noSuch(phrase("document", "this reading is no longer in the logbook"));
     const auto run_uuid = current.record->run.uuid;
     const auto why = utf8_of(reason);
     const auto done = state_->book->set_withdrawn(reading_uuid, true, why);
     if (!done) return done.error();
-    state_->push(QStringLiteral("withdraw %1").arg(reading_words(*this, run_uuid, done.value().values)), of_reading(reading_uuid, run_uuid),
-                 reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why), reading_withdrawn(reading_uuid, false, "undone"),
-                 QStringLiteral("Withdrawn: %1").arg(values_words(*this, run_uuid, done.value().values)));
+    const ReadingValues& left = done.value().values;
+    state_->push({tr("withdraw %1").arg(reading_words(*this, run_uuid, left)), tr("Withdrawn: %1").arg(values_words(*this, run_uuid, left))},
+                 of_reading(reading_uuid, run_uuid), reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why),
+                 reading_withdrawn(reading_uuid, false, "undone"));
     return {};
 }
 

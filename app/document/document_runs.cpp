@@ -15,17 +15,15 @@ StoreCommand::Step run_withdrawn(const RunId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_run_withdrawn(uuid, withdrawn); };
 }
 
-QString kind_word(RunKind kind) {
-    const auto text = run_kind_text(kind);
-    return raw_text(text);
-}
+QString kind_word(RunKind kind) { return text_of(say_run_kind(kind)); }
 
 /// What the edit of a run did, in the words of the job where there are any.
-QString edit_words(const Run& before, const Run& after) {
+StepWords edit_words(const Run& before, const Run& after) {
     auto only_end = before;
     only_end.end = after.end;
-    if (!(only_end == after)) return QStringLiteral("edit run");
-    return after.end == RunEnd::still_running ? QStringLiteral("reopen run") : QStringLiteral("end run");
+    if (!(only_end == after)) return {Document::tr("edit run"), Document::tr("Changed run")};
+    return after.end == RunEnd::still_running ? StepWords{Document::tr("reopen run"), Document::tr("Reopened run")}
+                                              : StepWords{Document::tr("end run"), Document::tr("Ended: run")};
 }
 
 Result<void> read_after_import(const Logbook& book, const std::vector<UnitId>& unit_uuids, LogbookContent& content,
@@ -52,14 +50,15 @@ Result<Run> Document::addRun(Run run) {
     change.runs = true;
     const auto& stored = added.value();
     change.units_of_runs = {stored.unit_uuid};
-    state_->push(QStringLiteral("start %1").arg(kind_word(stored.kind)), change, run_withdrawn(stored.uuid, false), run_withdrawn(stored.uuid, true));
+    state_->push({tr("start %1").arg(kind_word(stored.kind)), tr("Started %1").arg(kind_word(stored.kind))}, change,
+                 run_withdrawn(stored.uuid, false), run_withdrawn(stored.uuid, true));
     return added;
 }
 
 Result<void> Document::updateRun(const Run& run) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->run(run.uuid);
-    if (!current) return State::noSuch("run");
+    if (!current) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     if (current->run == run) return {};
     const Run before = current->run;
     if (auto updated = state_->book->update(run); !updated) return updated;
@@ -75,14 +74,15 @@ Result<void> Document::updateRun(const Run& run) {
 Result<void> Document::withdrawRun(const RunId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = run(uuid);
-    if (!current) return State::noSuch("run");
+    if (!current) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     const auto kind = current->run.kind;
     const UnitId unit_uuid = current->unit.uuid;
     if (auto done = state_->book->set_run_withdrawn(uuid, true); !done) return done;
     Change change;
     change.runs = true;
     change.units_of_runs = {unit_uuid};
-    state_->push(QStringLiteral("withdraw %1").arg(kind_word(kind)), change, run_withdrawn(uuid, true), run_withdrawn(uuid, false));
+    state_->push({tr("withdraw %1").arg(kind_word(kind)), tr("Withdrawn: %1").arg(kind_word(kind))}, change, run_withdrawn(uuid, true),
+                 run_withdrawn(uuid, false));
     return {};
 }
 
@@ -126,12 +126,12 @@ std::vector<Result<ImportedRun>> Document::importAll(const std::vector<RunRecord
         Change own;
         own.units = own.meters = own.runs = true;
         own.units_of_runs = {run.unit_uuid};
-        const QString words = QStringLiteral("import %1 of %2").arg(kind_word(records[i].run.kind), text_of(records[i].unit.name));
+        const QString words = tr("import %1 of %2").arg(kind_word(records[i].run.kind), text_of(records[i].unit.name));
         undo_stack_.push(new StoreCommand(*state_, words, own, run_withdrawn(run.run_uuid, false), run_withdrawn(run.run_uuid, true)));
     }
     state_->takeImported(outcome, std::move(fresh), fresh_runs, change);
     const auto count = std::ranges::count_if(imported, [](const Result<ImportedRun>& each) { return each.ok(); });
-    emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs, the last of which Undo takes back").arg(count));
+    emit stepDone(count == 1 ? tr("Imported a run") : tr("Imported %1 runs, the last of which Undo takes back").arg(count));
     return imported;
 }
 
@@ -163,10 +163,10 @@ Result<std::vector<ImportedRun>> Document::importTogether(const std::vector<Tabl
             return {};
         };
     };
-    undo_stack_.push(new StoreCommand(*state_, QStringLiteral("import table"), change, all_withdrawn(false), all_withdrawn(true)));
+    undo_stack_.push(new StoreCommand(*state_, tr("import table"), change, all_withdrawn(false), all_withdrawn(true)));
     state_->takeImported(outcome, std::move(fresh), fresh_runs, change);
     const auto count = imported.value().size();
-    emit stepDone(count == 1 ? QStringLiteral("Imported a run") : QStringLiteral("Imported %1 runs of one table").arg(count));
+    emit stepDone(count == 1 ? tr("Imported a run") : tr("Imported %1 runs of one table").arg(count));
     return imported;
 }
 

@@ -11,7 +11,7 @@ namespace ullage {
 Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& first, std::optional<double> gauge_step_percent) {
     if (!state_->book) return State::nothingOpen();
     const auto* known = unit(run.unit_uuid);
-    if (!known) return State::noSuch("unit");
+    if (!known) return State::noSuch(phrase("document", "this unit is no longer in the logbook"));
     const Unit before = *known;
     Unit after = before;
     if (gauge_step_percent) after.gauge_step_percent = *gauge_step_percent;
@@ -49,8 +49,8 @@ Result<Run> Document::startRun(Run run, const std::optional<ReadingValues>& firs
             return book.set_run_withdrawn(uuid, withdrawn);
         };
     };
-    const auto kind = run_kind_text(added.value().kind);
-    state_->push(QStringLiteral("start %1").arg(raw_text(kind)), change, put(false, after), put(true, before));
+    const QString kind = text_of(say_run_kind(added.value().kind));
+    state_->push({tr("start %1").arg(kind), tr("Started %1").arg(kind)}, change, put(false, after), put(true, before));
     return added;
 }
 

@@ -18,25 +18,13 @@ std::optional<UtcMs> first_moment(const RunRecord& record) {
     return std::nullopt;
 }
 
-/// "record reading of 14:36" to "Recorded reading of 14:36".
-QString past_tense(const QString& command) {
-    static const std::pair<const char*, const char*> verbs[] = {{"record", "Recorded"}, {"amend", "Amended"},  {"withdraw", "Withdrawn:"},
-                                                                {"end", "Ended:"},      {"start", "Started"},  {"import", "Imported"},
-                                                                {"add", "Added"},       {"edit", "Changed"},   {"reopen", "Reopened"},
-                                                                {"attach", "Attached"}, {"change", "Changed"}, {"state", "Stated"}};
-    const QString verb = command.section(QLatin1Char(' '), 0, 0), rest = command.section(QLatin1Char(' '), 1);
-    for (const auto& [now, done] : verbs)
-        if (verb == QLatin1String(now)) return QLatin1String(done) + QLatin1Char(' ') + rest;
-    return command.left(1).toUpper() + command.mid(1);
-}
-
 } // namespace
 
-Error Document::State::nothingOpen() { return Error{Failure::refused, "no logbook is open", {}, "open or make one first"}; }
-
-Error Document::State::noSuch(const char* what) {
-    return Error{Failure::not_found, std::string("this ") + what + " is no longer in the logbook", {}, {}};
+Error Document::State::nothingOpen() {
+    return Error{Failure::refused, say(phrase("document", "no logbook is open")), {}, say(phrase("document", "open or make one first"))};
 }
+
+Error Document::State::noSuch(const Phrase& what) { return Error{Failure::not_found, say(what), {}, {}}; }
 
 void Document::State::takeOver(OpenedLogbook opened) {
     document.undo_stack_.clear();
@@ -55,10 +43,10 @@ void Document::State::takeOver(OpenedLogbook opened) {
     keepRuns(std::move(opened.content.runs));
 }
 
-void Document::State::push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert, const QString& done) {
-    document.undo_stack_.push(new StoreCommand(*this, text, change, std::move(apply), std::move(revert)));
+void Document::State::push(const StepWords& words, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert) {
+    document.undo_stack_.push(new StoreCommand(*this, words.step, change, std::move(apply), std::move(revert)));
     applied(change);
-    emit document.stepDone(done.isEmpty() ? past_tense(text) : done);
+    emit document.stepDone(words.done);
 }
 
 void Document::State::applied(const Change& change) {

@@ -19,6 +19,11 @@
 
 namespace ullage {
 
+/// What a step is called behind Undo ("add unit Osk 1200") and what is said once it is done ("Added unit Osk 1200").
+struct StepWords {
+    QString step, done;
+};
+
 /// The open file and its content as last read.
 struct Document::State final : CommandHost {
     State(Document& document_, const Clock& clock_) : document(document_), clock(clock_) {}
@@ -29,12 +34,11 @@ struct Document::State final : CommandHost {
 
     /// Takes over an opened file with all its content.
     void takeOver(OpenedLogbook opened);
-    /// Puts a command that the store has just taken on the stack and announces it. `text` names it in the imperative; `done` says that it is done,
-    /// where that is not the same in the past tense.
-    void push(const QString& text, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert, const QString& done = {});
+    /// Puts a command that the store has just taken on the stack and announces it.
+    void push(const StepWords& words, const Change& change, StoreCommand::Step apply, StoreCommand::Step revert);
     /// The error of a command without a logbook.
     [[nodiscard]] static Error nothingOpen();
-    [[nodiscard]] static Error noSuch(const char* what);
+    [[nodiscard]] static Error noSuch(const Phrase& what);
     /// What an altered run, or the runs that use an altered unit or meter, bring with them.
     [[nodiscard]] Change changeOfRuns(const std::function<bool(const RunRecord&)>& uses) const;
     struct ReadingPlace {

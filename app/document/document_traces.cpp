@@ -29,12 +29,12 @@ Change readings_of(const RunId& run_uuid) {
 Result<ImportedTrace> Document::importTrace(const RunId& run_uuid, const std::optional<MeterId>& meter_uuid, const QString& path,
                                             const TraceDetection& detection, const TraceReadOptions& options) {
     if (!state_->book) return State::nothingOpen();
-    if (!run(run_uuid)) return State::noSuch("run");
+    if (!run(run_uuid)) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     const QScopedValueRollback importing(state_->importing, true);
     auto imported = import_trace(*state_->book, utf8_of(path), run_uuid, meter_uuid, detection, options);
     if (!imported) return imported;
     const auto& uuid = imported.value().trace.uuid;
-    state_->push(QStringLiteral("import log"), readings_of(run_uuid), trace_withdrawn(uuid, false), trace_withdrawn(uuid, true));
+    state_->push({tr("import log"), tr("Imported log")}, readings_of(run_uuid), trace_withdrawn(uuid, false), trace_withdrawn(uuid, true));
     return imported;
 }
 
@@ -45,7 +45,8 @@ void Document::setHeld(bool held) { state_->importing = held; }
 Result<void> Document::withdrawTrace(const Trace& trace) {
     if (!state_->book) return State::nothingOpen();
     if (const auto done = state_->book->set_trace_withdrawn(trace.uuid, true); !done) return done;
-    state_->push(QStringLiteral("withdraw log"), readings_of(trace.run_uuid), trace_withdrawn(trace.uuid, true), trace_withdrawn(trace.uuid, false));
+    state_->push({tr("withdraw log"), tr("Withdrawn: log")}, readings_of(trace.run_uuid), trace_withdrawn(trace.uuid, true),
+                 trace_withdrawn(trace.uuid, false));
     return {};
 }
 
@@ -83,7 +84,7 @@ Result<void> Document::readSamples(const TraceId& trace_uuid, UtcMs from_ms, Utc
 Result<std::optional<LoadStatistics>> Document::load(const RunId& run_uuid) const {
     if (!state_->book) return State::nothingOpen();
     const auto* record = run(run_uuid);
-    if (!record) return State::noSuch("run");
+    if (!record) return State::noSuch(phrase("document", "this run is no longer in the logbook"));
     return load_of_run(*state_->book, *record);
 }
 

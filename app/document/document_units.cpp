@@ -18,8 +18,6 @@ StoreCommand::Step meter_withdrawn(const MeterId& uuid, bool withdrawn) {
     return [uuid, withdrawn](Logbook& book) { return book.set_meter_withdrawn(uuid, withdrawn); };
 }
 
-QString named(const char* verb, const std::string& name) { return QStringLiteral("%1 %2").arg(QString::fromLatin1(verb), text_of(name)); }
-
 } // namespace
 
 Result<Unit> Document::addUnit(Unit unit) {
@@ -29,35 +27,37 @@ Result<Unit> Document::addUnit(Unit unit) {
     Change change;
     change.units = true;
     const auto& stored = added.value();
-    state_->push(named("add unit", stored.name), change, unit_withdrawn(stored.uuid, false), unit_withdrawn(stored.uuid, true));
+    state_->push({tr("add unit %1").arg(text_of(stored.name)), tr("Added unit %1").arg(text_of(stored.name))}, change,
+                 unit_withdrawn(stored.uuid, false), unit_withdrawn(stored.uuid, true));
     return added;
 }
 
 Result<void> Document::updateUnit(const Unit& unit) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->unit(unit.uuid);
-    if (!current) return State::noSuch("unit");
+    if (!current) return State::noSuch(phrase("document", "this unit is no longer in the logbook"));
     if (*current == unit) return {};
     const Unit before = *current;
     if (auto updated = state_->book->update(unit); !updated) return updated;
     auto change = state_->changeOfRuns([&unit](const RunRecord& record) { return record.unit.uuid == unit.uuid; });
     change.units = true;
     state_->push(
-        named("edit unit", unit.name), change, [unit](Logbook& book) { return book.update(unit); },
-        [before](Logbook& book) { return book.update(before); });
+        {tr("edit unit %1").arg(text_of(unit.name)), tr("Changed unit %1").arg(text_of(unit.name))}, change,
+        [unit](Logbook& book) { return book.update(unit); }, [before](Logbook& book) { return book.update(before); });
     return {};
 }
 
 Result<void> Document::withdrawUnit(const UnitId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = unit(uuid);
-    if (!current) return State::noSuch("unit");
+    if (!current) return State::noSuch(phrase("document", "this unit is no longer in the logbook"));
     const auto name = current->name;
     if (auto done = state_->book->set_unit_withdrawn(uuid, true); !done) return done;
     Change change;
     change.units = change.runs = true;
     change.units_of_runs = {uuid};
-    state_->push(named("withdraw unit", name), change, unit_withdrawn(uuid, true), unit_withdrawn(uuid, false));
+    state_->push({tr("withdraw unit %1").arg(text_of(name)), tr("Withdrawn: unit %1").arg(text_of(name))}, change, unit_withdrawn(uuid, true),
+                 unit_withdrawn(uuid, false));
     return {};
 }
 
@@ -68,14 +68,15 @@ Result<Meter> Document::addMeter(Meter meter) {
     Change change;
     change.meters = true;
     const auto& stored = added.value();
-    state_->push(named("add meter", stored.name), change, meter_withdrawn(stored.uuid, false), meter_withdrawn(stored.uuid, true));
+    state_->push({tr("add meter %1").arg(text_of(stored.name)), tr("Added meter %1").arg(text_of(stored.name))}, change,
+                 meter_withdrawn(stored.uuid, false), meter_withdrawn(stored.uuid, true));
     return added;
 }
 
 Result<void> Document::updateMeter(const Meter& meter, const std::string& reason) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = this->meter(meter.uuid);
-    if (!current) return State::noSuch("meter");
+    if (!current) return State::noSuch(phrase("document", "this meter is no longer in the logbook"));
     if (*current == meter) return {};
     const Meter before = *current;
     if (auto updated = state_->book->update(meter, reason); !updated) return updated;
@@ -83,8 +84,8 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
         [&meter](const RunRecord& record) { return record.run.meter_uuid == meter.uuid || record.run.second_meter_uuid == meter.uuid; });
     change.meters = true;
     state_->push(
-        named("edit meter", meter.name), change, [meter, reason](Logbook& book) { return book.update(meter, reason); },
-        [before](Logbook& book) { return book.update(before, "undone"); });
+        {tr("edit meter %1").arg(text_of(meter.name)), tr("Changed meter %1").arg(text_of(meter.name))}, change,
+        [meter, reason](Logbook& book) { return book.update(meter, reason); }, [before](Logbook& book) { return book.update(before, "undone"); });
     return {};
 }
 
@@ -96,12 +97,13 @@ Result<std::vector<MeterVersion>> Document::meterHistory(const MeterId& uuid) co
 Result<void> Document::withdrawMeter(const MeterId& uuid) {
     if (!state_->book) return State::nothingOpen();
     const auto* current = meter(uuid);
-    if (!current) return State::noSuch("meter");
+    if (!current) return State::noSuch(phrase("document", "this meter is no longer in the logbook"));
     const auto name = current->name;
     if (auto done = state_->book->set_meter_withdrawn(uuid, true); !done) return done;
     Change change;
     change.meters = true;
-    state_->push(named("withdraw meter", name), change, meter_withdrawn(uuid, true), meter_withdrawn(uuid, false));
+    state_->push({tr("withdraw meter %1").arg(text_of(name)), tr("Withdrawn: meter %1").arg(text_of(name))}, change, meter_withdrawn(uuid, true),
+                 meter_withdrawn(uuid, false));
     return {};
 }
 

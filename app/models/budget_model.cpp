@@ -35,15 +35,16 @@ QVariant BudgetModel::data(const QModelIndex& index, int role) const {
     case ShapeColumn:
         return tr("%1\ntype %2, %3").arg(text_of(say_shape(line)), text_of(line.evaluation), text_of(say_freedom(line.degrees_of_freedom)));
     case CorrelationColumn: return text_of(say_correlation(line));
-    case StandardColumn: return raw_text(fixed_text(line.standard_wh, 2));
-    case ShareColumn: return raw_text(fixed_text(100 * line.share, 1));
+    case StandardColumn: return text_of(say_number(line.standard_wh, 2));
+    case ShareColumn: return text_of(say_number(100 * line.share, 1));
     default: return {};
     }
 }
 
 QVariant BudgetModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
-    static const char* const titles[ColumnCount] = {"source\nsensitivity", "shape\ntype, freedom", "correlation", "standard\nWh", "share\n%"};
+    static const char* const titles[ColumnCount] = {QT_TR_NOOP("source\nsensitivity"), QT_TR_NOOP("shape\ntype, freedom"), QT_TR_NOOP("correlation"),
+                                                    QT_TR_NOOP("standard\nWh"), QT_TR_NOOP("share\n%")};
     if (role == Qt::DisplayRole) return tr(titles[section]);
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (is_number(section) ? Qt::AlignRight : Qt::AlignLeft));
     return {};

@@ -9,7 +9,7 @@ namespace ullage {
 
 namespace {
 
-QString number(const std::optional<double>& value, int decimals) { return value ? raw_text(fixed_text(*value, decimals)) : QString(QChar(0x2013)); }
+QString number(const std::optional<double>& value, int decimals) { return value ? text_of(say_number(*value, decimals)) : QString(QChar(0x2013)); }
 
 } // namespace
 
@@ -23,7 +23,7 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         const PairedPoint& to = points[interval.to];
         Row row;
         row.readings = {reading_uuid_at(record, from), reading_uuid_at(record, to)};
-        row.cells[SpanColumn] = raw_text(clock_text(from.time_ms, zone)) + QStringLiteral(" to ") + raw_text(clock_text(to.time_ms, zone));
+        row.cells[SpanColumn] = tr("%1 to %2").arg(raw_text(clock_text(from.time_ms, zone)), raw_text(clock_text(to.time_ms, zone)));
         row.cells[HoursColumn] = number(interval.hours, 2);
         row.cells[PointsColumn] = raw_text(exact_text(interval.gauge_drop_pt));
         row.cells[ImpliedColumn] = number(interval.gauge_implied_wh, 0);
@@ -65,16 +65,17 @@ QVariant IntervalsModel::data(const QModelIndex& index, int role) const {
 
 QVariant IntervalsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) return {};
-    static const char* const titles[ColumnCount] = {"interval",      "time\nh", "gauge\npt", "implied\nWh",
-                                                    "delivered\nWh", "ratio",   "mean\nW",   "Wh per\npt"};
-    static const char* const hints[ColumnCount] = {"from one paired reading to the next",
-                                                   "hours between the two",
-                                                   "percentage points that the gauge fell",
-                                                   "rated energy x gauge drop",
-                                                   "corrected energy at the socket",
-                                                   "delivered / gauge-implied energy",
-                                                   "mean load",
-                                                   "delivered energy for each point that the gauge fell"};
+    static const char* const titles[ColumnCount] = {QT_TR_NOOP("interval"),    QT_TR_NOOP("time\nh"),       QT_TR_NOOP("gauge\npt"),
+                                                    QT_TR_NOOP("implied\nWh"), QT_TR_NOOP("delivered\nWh"), QT_TR_NOOP("ratio"),
+                                                    QT_TR_NOOP("mean\nW"),     QT_TR_NOOP("Wh per\npt")};
+    static const char* const hints[ColumnCount] = {QT_TR_NOOP("from one paired reading to the next"),
+                                                   QT_TR_NOOP("hours between the two"),
+                                                   QT_TR_NOOP("percentage points that the gauge fell"),
+                                                   QT_TR_NOOP("rated energy x gauge drop"),
+                                                   QT_TR_NOOP("corrected energy at the socket"),
+                                                   QT_TR_NOOP("delivered / gauge-implied energy"),
+                                                   QT_TR_NOOP("mean load"),
+                                                   QT_TR_NOOP("delivered energy for each point that the gauge fell")};
     if (role == Qt::DisplayRole) return tr(titles[section]);
     if (role == Qt::ToolTipRole) return tr(hints[section]);
     if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::AlignVCenter | (section == SpanColumn ? Qt::AlignLeft : Qt::AlignRight));

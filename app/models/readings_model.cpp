@@ -108,7 +108,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     const ReadingsRow::Cell& cell = row.cells[index.column()];
     const auto counted = index.column() == ReadingsRow::remark ? photo_counts_.find(row.uuid) : photo_counts_.end();
     const int photos = counted == photo_counts_.end() ? 0 : counted->second;
-    const QString photo_words = photos == 0 ? QString() : raw_text(count_text(photos, "photo", "photos"));
+    const QString photo_words = photos == 0 ? QString() : text_of(say_count(photos, phrases("ullage", "%n photos", "%n photo")));
     switch (role) {
     case Qt::DisplayRole: return cell.text;
     case Qt::TextAlignmentRole:
@@ -139,16 +139,17 @@ QString ReadingsModel::history(const ReadingId& reading_uuid) const {
 
 QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || section < 0 || section >= ReadingsRow::column_count) return {};
-    static const char* const titles[ReadingsRow::column_count] = {"time",    "gauge\n%",  "register\nWh", "delivered\nWh",
-                                                                  "load\nW", "error\npt", "remark"};
+    static const char* const titles[ReadingsRow::column_count] = {QT_TR_NOOP("time"),          QT_TR_NOOP("gauge\n%"), QT_TR_NOOP("register\nWh"),
+                                                                  QT_TR_NOOP("delivered\nWh"), QT_TR_NOOP("load\nW"),  QT_TR_NOOP("error\npt"),
+                                                                  QT_TR_NOOP("remark")};
     static const char* const hints[ReadingsRow::column_count] = {
-        "local time of the run",
-        "what the unit's own gauge showed",
-        "what the meter's register showed",
-        "corrected energy since the first register reading",
-        "mean load since the register reading before",
-        "gauge less the share that is left of what the drain delivers from full to cut-off, in percentage points",
-        "marks and remarks"};
+        QT_TR_NOOP("local time of the run"),
+        QT_TR_NOOP("what the unit's own gauge showed"),
+        QT_TR_NOOP("what the meter's register showed"),
+        QT_TR_NOOP("corrected energy since the first register reading"),
+        QT_TR_NOOP("mean load since the register reading before"),
+        QT_TR_NOOP("gauge less the share that is left of what the drain delivers from full to cut-off, in percentage points"),
+        QT_TR_NOOP("marks and remarks")};
     const RunRecord* record = document_.run(run_uuid_);
     const bool charge = record != nullptr && record->run.kind == RunKind::charge;
     if (charge && section == ReadingsRow::delivered && role == Qt::DisplayRole) return tr("energy in\nWh");

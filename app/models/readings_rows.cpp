@@ -18,35 +18,29 @@ namespace ullage {
 
 namespace {
 
-QString number(double value) { return text_of(exact_text(value)); }
+QString number(double value) { return text_of(say_digits(exact_text(value))); }
 
 QString day_of(UtcMs time_ms, const std::string& zone) {
-    static const char* const weekdays[] = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-    const int weekday = std::clamp(to_local(time_ms, zone).weekday, 0, 6);
-    return QStringLiteral("%1 %2").arg(QLatin1String(weekdays[weekday]), text_of(day_text(time_ms, zone)));
+    return QStringLiteral("%1 %2").arg(text_of(say_weekday(time_ms, zone)), text_of(say_day(time_ms, zone)));
 }
 
-QString with_sign(double value, int decimals) {
-    QString text = text_of(fixed_text(value, decimals));
-    if (text.startsWith(QLatin1Char('-'))) return text.replace(0, 1, QChar(0x2212));
-    return text.toDouble() > 0 ? QLatin1Char('+') + text : text;
-}
+QString with_sign(double value, int decimals) { return text_of(say_signed(value, decimals)); }
 
 /// Digits that a register of this step can support.
 int decimals_of_step(double step_wh) { return step_wh >= 1.0 ? 0 : step_wh >= 0.1 ? 1 : 2; }
 
 QString remark_text(const ReadingValues& values) {
     QStringList words;
-    if (values.mark) words << text_of(mark_text(*values.mark));
+    if (values.mark) words << text_of(say_mark(*values.mark));
     if (!values.remark.empty()) words << text_of(values.remark);
     return words.join(QStringLiteral(", "));
 }
 
 QString powers_text(const ReadingValues& values) {
     QStringList shown;
-    if (values.second_register_wh) shown << QStringLiteral("second register %1 Wh").arg(number(*values.second_register_wh));
-    if (values.meter_w) shown << QStringLiteral("meter showed %1 W").arg(number(*values.meter_w));
-    if (values.display_w) shown << QStringLiteral("unit showed %1 W").arg(number(*values.display_w));
+    if (values.second_register_wh) shown << tr("second register %1 Wh").arg(number(*values.second_register_wh));
+    if (values.meter_w) shown << tr("meter showed %1 W").arg(number(*values.meter_w));
+    if (values.display_w) shown << tr("unit showed %1 W").arg(number(*values.display_w));
     return shown.join(QStringLiteral(", "));
 }
 
@@ -149,19 +143,19 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
         if (!known(derived.delivered_wh, at)) cell.emphasis = Row::Emphasis::left_out;
         if (const auto register_correction = derived.register_corrections.find(reading.uuid);
             register_correction != derived.register_corrections.end())
-            cell.hint = QStringLiteral("assumed: %1. %2")
+            cell.hint = tr("assumed: %1. %2")
                             .arg(text_of(register_correction_text(register_correction->second.kind)), text_of(register_correction->second.reason));
     }
     if (const auto delivered = known(derived.delivered_wh, at)) {
-        row.cells[Row::delivered].text = text_of(fixed_text(*delivered, derived.decimals));
+        row.cells[Row::delivered].text = text_of(say_number(*delivered, derived.decimals));
     } else if (const auto between = known(derived.interpolated_wh, at)) {
-        row.cells[Row::delivered] = {text_of(fixed_text(*between, derived.decimals)), Row::Emphasis::soft,
-                                     QStringLiteral("interpolated between the register readings around it")};
+        row.cells[Row::delivered] = {text_of(say_number(*between, derived.decimals)), Row::Emphasis::soft,
+                                     tr("interpolated between the register readings around it")};
     }
     Row::Cell& load = row.cells[Row::load];
     load.hint = powers_text(values);
     if (const auto mean_w = known(derived.load_w, at)) {
-        load.text = text_of(fixed_text(*mean_w, *mean_w < 10 ? 1 : 0));
+        load.text = text_of(say_number(*mean_w, *mean_w < 10 ? 1 : 0));
     } else if (values.meter_w) {
         load.text = number(*values.meter_w);
         load.emphasis = Row::Emphasis::soft;

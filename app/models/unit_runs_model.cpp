@@ -90,7 +90,7 @@ QVariant UnitRunsModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
     case RunColumn: return text_of(run_title(*record, analysis.energy));
-    case EndColumn: return text_of(run_end_text(record->run.end));
+    case EndColumn: return text_of(say_run_end(record->run.end));
     case GaugeColumn: return text_of(analysis.gauge.verdict);
     default: return {};
     }

@@ -5,6 +5,7 @@
 #include "style/words.h"
 
 #include <QDir>
+#include <QStringList>
 
 #include <algorithm>
 
@@ -19,7 +20,7 @@ QString path_from_home(const QString& path) {
 QList<InstallationRow> check_installation(const Settings& settings, const InstallationSite& site) {
     QList<InstallationRow> rows;
     check_versions(rows);
-    check_places(rows, settings, site.logbook);
+    check_places(rows, settings, site.logbooks);
     check_desktop(rows, settings);
     check_text_and_pictures(rows, settings, site.paper);
     return rows;
@@ -35,11 +36,16 @@ QString installation_word(InstallationRow::State state) {
 }
 
 QString installation_sentence(const QList<InstallationRow>& rows) {
-    const auto count = [&rows](InstallationRow::State state) { return static_cast<int>(std::ranges::count(rows, state, &InstallationRow::state)); };
-    const int faults = count(InstallationRow::State::fault), notes = count(InstallationRow::State::note);
-    if (faults > 0 && notes > 0) return tr("Missing: %1. Notes: %2.").arg(faults).arg(notes);
-    if (faults > 0) return tr("Missing: %1.").arg(faults);
-    if (notes > 0) return tr("Nothing that the program needs is missing. Notes: %1.").arg(notes);
+    const auto those = [&rows](InstallationRow::State state) {
+        QStringList subjects;
+        for (const auto& row : rows)
+            if (row.state == state) subjects << row.subject;
+        return subjects.join(QStringLiteral(", "));
+    };
+    const QString faults = those(InstallationRow::State::fault), notes = those(InstallationRow::State::note);
+    if (!faults.isEmpty() && !notes.isEmpty()) return tr("Missing: %1. Notes on: %2.").arg(faults, notes);
+    if (!faults.isEmpty()) return tr("Missing: %1.").arg(faults);
+    if (!notes.isEmpty()) return tr("Nothing that the program needs is missing. Notes on: %1.").arg(notes);
     return tr("All is there.");
 }
 

@@ -23,8 +23,8 @@ struct InstallationRow {
 
 /// What the caller knows of where the program stands.
 struct InstallationSite {
-    QString logbook; ///< path of the open one, whose folder is looked at; empty: none
-    QString paper;   ///< of reports, as people say it
+    QString logbooks; ///< the folder of the open logbook, or of one to come; empty: none
+    QString paper;    ///< of reports, as people say it
 };
 
 /// Looks at versions, fonts, writable places (each by writing a file of a few bytes, which is removed), desktop services, picture formats, zone and
@@ -33,7 +33,7 @@ struct InstallationSite {
 
 /// "found", "note" or "missing": the state as a word.
 [[nodiscard]] QString installation_word(InstallationRow::State state);
-/// All of it in one sentence: whether everything is there, else how many rows are not.
+/// All of it in one sentence: that everything is there, else what is not.
 [[nodiscard]] QString installation_sentence(const QList<InstallationRow>& rows);
 /// As plain text to send to somebody: a line a row, below the names of the groups. It holds no name of a unit, and paths below the person's own
 /// folder begin with ~.

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QPointer>
 #include <QTranslator>
 
 #include <algorithm>
@@ -96,7 +97,10 @@ void speak(const QString& code) {
     const QLocale machine = QLocale::system();
     const QLocale spoken(code);
     QLocale::setDefault(machine.language() == spoken.language() ? machine : QLocale(spoken.language(), machine.territory()));
-    if (auto* application = QCoreApplication::instance()) QCoreApplication::installTranslator(new FollowingTranslator(application));
+    static QPointer<FollowingTranslator> installed;
+    if (!QCoreApplication::instance() || installed) return;
+    installed = new FollowingTranslator(QCoreApplication::instance());
+    QCoreApplication::installTranslator(installed);
 }
 
 QLocale shown_locale() {

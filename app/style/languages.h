@@ -28,8 +28,8 @@ struct SpokenLanguage {
 /// A language by its code, for SpeakingIn: core's phrases and, on the same thread, the texts of app and of Qt. English for any other code.
 [[nodiscard]] const Language& spoken_language(const QString& code);
 
-/// Makes all threads speak it from now on, and QLocale too, with the region of the machine. Once, before anything is said; the application object,
-/// where there is one, must exist.
+/// Makes all threads speak it from now on, and QLocale too, with the region of the machine. Before anything is said; the application object, where
+/// there is one, must exist.
 void speak(const QString& code);
 
 /// How the language in use writes months and weekdays.

@@ -57,7 +57,7 @@ QString ValueText::plain() const {
 
 QString shown_number(std::optional<double> value, int decimals) {
     if (!value || !std::isfinite(*value)) return tr("not known");
-    const QString text = raw_text(fixed_text(*value, decimals));
+    const QString text = text_of(say_number(*value, decimals));
     if (text.startsWith(QLatin1Char('-'))) return minus_sign + grouped(text.mid(1));
     return grouped(text);
 }

@@ -12,6 +12,7 @@ struct Palette {
     QColor ground;        ///< behind everything
     QColor panel;         ///< cards, tables, charts
     QColor line;          ///< borders, grid lines
+    QColor edge;          ///< around what is typed or chosen in: 3:1 against its grounds (WCAG 2.2, 1.4.11)
     QColor ink;           ///< text
     QColor soft;          ///< secondary text, axes
     QColor accent;        ///< the one accent: primary button, focus, current tab

@@ -67,7 +67,7 @@ QPushButton::menu-indicator, QToolButton::menu-indicator { image: url(:/ullage/i
 
 constexpr const char* fields = R"(
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
-  background: @field; color: @ink; border: 1px solid @line; border-radius: 4px; padding: 4px 7px;
+  background: @field; color: @ink; border: 1px solid @edge; border-radius: 4px; padding: 4px 7px;
   selection-background-color: @accent; selection-color: @on_accent; }
 QLineEdit:hover, QPlainTextEdit:hover, QAbstractSpinBox:hover, QComboBox:hover { border-color: @soft; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
@@ -155,6 +155,7 @@ QString style_sheet(const Palette& p, const QFont& font) {
                                                   {"@ground", p.ground},
                                                   {"@panel", p.panel},
                                                   {"@line", p.line},
+                                                  {"@edge", p.edge},
                                                   {"@ink", p.ink},
                                                   {"@soft", p.soft},
                                                   {"@selection", p.selection},

@@ -100,7 +100,7 @@ bool BenchController::askBeforeLeaving(int logs_followed, const std::function<vo
         const auto state = reminders_.state(record->run.uuid);
         const auto due = due_words(state, document_.clock().now_ms());
         tests << QStringLiteral("%1, %2: %3")
-                     .arg(text_of(record->unit.name), text_of(run_kind_text(record->run.kind)),
+                     .arg(text_of(record->unit.name), text_of(say_run_kind(record->run.kind)),
                           state.at_ms   ? tr("next reading %1").arg(due)
                           : state.asked ? due
                                         : tr("no reminder"));

@@ -157,7 +157,7 @@ void MainWindow::makeRunMenu() {
                 {RunEnd::found_off, "endFoundOffAction", "Ctrl+Shift+F"},
                 {RunEnd::stopped_by_tester, "endStoppedAction", "Ctrl+Shift+X"}};
     for (const auto& way : ends) {
-        auto* made = addEntry(end, way.name, sentence_case(text_of(run_end_text(way.end))) + QStringLiteral("…"), QString::fromLatin1(way.keys));
+        auto* made = addEntry(end, way.name, sentence_case(text_of(say_run_end(way.end))) + QStringLiteral("…"), QString::fromLatin1(way.keys));
         connect(made, &QAction::triggered, this, [this, how = way.end] { records_->endRun(how); });
     }
     addEntry(menu, "reopenRunAction", tr("Re&open"), "Ctrl+Shift+R", records_, &RecordController::reopenRun);
@@ -166,7 +166,7 @@ void MainWindow::makeRunMenu() {
     int number = 1;
     for (const auto mark : all_mark_kinds) {
         const auto name = QStringLiteral("mark%1Action").arg(number);
-        auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(mark_text(mark))),
+        auto* made = addEntry(marks, name.toLatin1().constData(), sentence_case(text_of(say_mark(mark))),
                               QStringLiteral("F%1").arg(number + first_mark_key - 1));
         connect(made, &QAction::triggered, this, [this, mark] { markNow(mark); });
         ++number;

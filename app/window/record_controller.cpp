@@ -134,7 +134,7 @@ QStringList RecordController::startDoubts(const Run& run) const {
         if (record->run.end != RunEnd::still_running) continue;
         const QString name = text_of(record->unit.name);
         if (record->run.unit_uuid == run.unit_uuid) {
-            doubts << tr("a %1 of %2 is still running").arg(text_of(run_kind_text(record->run.kind)), name);
+            doubts << tr("a %1 of %2 is still running").arg(text_of(say_run_kind(record->run.kind)), name);
             continue;
         }
         for (const auto& meter_uuid : {run.meter_uuid, run.second_meter_uuid}) {
@@ -194,7 +194,7 @@ void RecordController::finishRun(EndForm& form) {
     if (!form.confirmed(doubts)) return;
     const auto photos = ending.last ? pages_.run()->waitingPhotos() : std::vector<PhotoId>();
     const bool row_taken = ending.row_taken;
-    const QString how = text_of(run_end_text(ending.run.end));
+    const QString how = text_of(say_run_end(ending.run.end));
     if (!settle(form, document_.endRun(ending.run, ending.last, photos))) return;
     if (row_taken) pages_.run()->clearEntry();
     messages_->dismiss();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/report_controller.h"
 
+#include "base/language.h"
 #include "base/version.h"
 #include "chart_content/report_making.h"
 #include "dialogs/photo_image.h"
@@ -13,6 +14,7 @@
 #include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/languages.h"
 #include "style/words.h"
 #include "window/help_topics.h"
 #include "window/message_bar.h"
@@ -36,6 +38,7 @@ namespace ullage {
 namespace {
 
 constexpr std::size_t most_reported_rows = 100; ///< of a comparison
+const QString report_language = QStringLiteral("report/language");
 
 /// A run of the document with the histories of its changed readings.
 Result<ReportedRun> reported(const Document& document, const RunId& run_uuid) {
@@ -44,7 +47,9 @@ Result<ReportedRun> reported(const Document& document, const RunId& run_uuid) {
     return ReportedRun{document.run(run_uuid), &document.analysis(run_uuid), std::move(histories).value()};
 }
 
-ReportOptions options_now(const Document& document) { return {decimal_sign_of(QLocale()), document.clock().now_ms(), machine_zone(), {}, false}; }
+ReportOptions options_now(const Document& document) {
+    return {decimal_sign_of(shown_locale()), document.clock().now_ms(), machine_zone(), {}, false};
+}
 
 Result<void> write_run(const Document& document, const RunId& run_uuid, bool own_affairs, const QString& path, const ReportLook& look) {
     if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
@@ -204,18 +209,18 @@ void ReportController::makePvReport() {
 
 void ReportController::makeKeyCard() {
     const QString what = tr("keys at the bench");
-    askForReport(what,
-                 *new ReportForm(tr("Keys at the bench"), chosen_paper(settings_), {},
-                                 tr("A sheet with the keys of the bench, to be printed and hung up there."), window_),
-                 [this](const QString& path, const ReportLook& look) {
-                     return write_report(key_card(*window_, tr("Ullage %1").arg(raw_text(program_version()))), {}, path, look,
-                                         {Replacing::Consent::ordinary, {}});
-                 });
+    auto* form = new ReportForm(tr("Keys at the bench"), chosen_paper(settings_), {},
+                                tr("A sheet with the keys of the bench, to be printed and hung up there."), window_);
+    form->keepLanguage();
+    askForReport(what, *form, [this](const QString& path, const ReportLook& look) {
+        return write_report(key_card(*window_, tr("Ullage %1").arg(raw_text(program_version()))), {}, path, look, {Replacing::Consent::ordinary, {}});
+    });
 }
 
 void ReportController::askForReport(const QString& what, ReportForm& asking,
                                     std::function<Result<void>(const QString& path, const ReportLook& look)> write) {
     auto* form = &asking;
+    form->setLanguage(settings_.remembered(report_language));
     connect(form, &FormDialog::submitted, this, [this, form, what, write = std::move(write)] {
         const QString ending = form->ending();
         const QString suggested = QDir(saveFolder()).filePath(report_file_stem(what) + QLatin1Char('.') + ending);
@@ -223,12 +228,19 @@ void ReportController::askForReport(const QString& what, ReportForm& asking,
         const QString path = prompts_.fileToSave(window_, tr("Make report"), suggested, filter, ending, true);
         if (path.isEmpty()) return;
         settings_.setFolderOf(path);
+        settings_.remember(report_language, form->language());
         Result<void> written;
         // What the report is made of must stay as it is while events get through.
         document_.setHeld(true);
         const auto released = qScopeGuard([this] { document_.setHeld(false); });
         work_in_turns(form, tr("Making the report"), [&](WorkProgress&, const std::function<bool()>& turn) {
-            written = write(path, {form->paper(), decimal_sign_of(QLocale()), turn, form->filesBeside()});
+            // What the events between two pieces of the work paint is the window's, in its language.
+            const std::function<bool()> turn_of_window = [&turn, &of_window = language_in_use()] {
+                const SpeakingIn speaking(of_window);
+                return turn();
+            };
+            const SpeakingIn speaking(spoken_language(form->language()));
+            written = write(path, {form->paper(), decimal_sign_of(shown_locale()), turn_of_window, form->filesBeside()});
         });
         if (!written) {
             form->refuse(text_of(written.error().sentence()));

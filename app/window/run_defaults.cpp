@@ -38,7 +38,7 @@ RunDefaults run_defaults(const Settings& settings, const Document& document) {
 }
 
 void keep_run_defaults(Settings& settings, const RunStart& start) {
-    settings.remember(kind_name(start.run.unit_uuid), text_of(run_kind_text(start.run.kind)));
+    settings.remember(kind_name(start.run.unit_uuid), text_of(say_run_kind(start.run.kind)));
     keep_default_rule(settings, start.run.kind, start.rule);
 }
 

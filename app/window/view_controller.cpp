@@ -22,6 +22,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QDir>
+#include <QFileInfo>
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
@@ -131,7 +132,7 @@ void ViewController::checkInstallation() {
     if (!installation_) {
         const auto check = [this] {
             InstallationSite site;
-            if (document_.isOpen()) site.logbook = document_.path();
+            if (document_.isOpen()) site.logbooks = QFileInfo(document_.path()).absolutePath();
             site.paper = chosen_paper(settings_) == Paper::letter ? tr("Letter") : tr("A4");
             return check_installation(settings_, site);
         };

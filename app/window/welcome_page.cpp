@@ -154,20 +154,19 @@ WelcomePage::Door WelcomePage::makeDoor(const QIcon& picture, const QString& tit
     auto* head = new QHBoxLayout;
     head->setSpacing(spacing::grid_px);
     head->addWidget(new TextHighPicture(picture, door_picture_factor), 0, Qt::AlignTop);
-    auto* name = wrapped(title, Tone::ink, TextSize::title);
-    head->addWidget(name, 1);
-    auto* about = wrapped(words, Tone::soft);
+    head->addWidget(wrapped(title, Tone::ink, TextSize::title), 1);
     auto* buttons = new QVBoxLayout;
     buttons->setSpacing(spacing::grid_px);
     auto* column = new QVBoxLayout(card);
     column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px);
     column->setSpacing(spacing::grid_px);
     column->addLayout(head);
-    column->addWidget(about);
+    column->addWidget(wrapped(words, Tone::soft));
+    column->addSpacing(spacing::grid_px);
     column->addStretch();
     column->addLayout(buttons);
     doors_->addWidget(card, 1);
-    return {card, about, buttons};
+    return {card, buttons};
 }
 
 QPushButton* WelcomePage::addButton(QBoxLayout& line, const char* name, const QString& text, When when, void (WelcomePage::*asked)()) {
@@ -201,10 +200,6 @@ QWidget* WelcomePage::makeOtherWays() {
 
 void WelcomePage::setLogbookOpen(bool open) {
     open_ = open;
-    lead_->setText(
-        open ? tr("This logbook is empty. Begin with the unit under test, be guided through a first run, or bring in a table that you have.")
-             : tr("How much of the energy printed on a battery storage unit reaches the socket, how sure is that, "
-                  "and can its gauge be trusted?"));
     for (auto* shown : without_logbook_) shown->setVisible(!open);
     for (auto* shown : with_logbook_) shown->setVisible(open);
     showDoors();
@@ -216,6 +211,12 @@ void WelcomePage::setGuideShown(bool shown) {
 }
 
 void WelcomePage::showDoors() {
+    lead_->setText(!open_ ? tr("How much of the energy printed on a battery storage unit reaches the socket, how sure is that, "
+                               "and can its gauge be trusted?")
+                   : guide_shown_
+                       ? tr("This logbook is empty. The guide above says the next step.")
+                       : tr("This logbook is empty. Begin with the unit under test, be guided through a first run, or bring in a table that "
+                            "you have."));
     sample_->setVisible(!open_);
     first_->setVisible(open_);
     guide_->setVisible(!guide_shown_);

@@ -42,10 +42,9 @@ private:
     enum class When { always, without_logbook, with_logbook };
     QWidget* makeHead();
     QWidget* makeOtherWays();
-    /// A card with a picture, words and a line for its buttons.
+    /// A card with a picture and words, and the place of its buttons.
     struct Door {
         QFrame* card;
-        QLabel* words;
         QVBoxLayout* buttons;
     };
     Door makeDoor(const QIcon& picture, const QString& title, const QString& words);

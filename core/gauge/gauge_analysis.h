@@ -47,7 +47,7 @@ struct GaugeAnalysis {
     ErrorBasis basis = ErrorBasis::rated_energy;
     std::vector<GaugeErrorPoint> errors; ///< drains only: without delivered energy there is no reference
     std::optional<GaugeLine> line;
-    std::string line_reason;              ///< why there is no line, when there is none
+    Message line_reason;                  ///< why there is no line, when there is none
     LossFit losses;                       ///< where the energy goes within this run, or why that cannot be told
     GaugeFeasibility feasibility;         ///< the least error that the gauge must have had of any linear gauge, whatever the losses are
     std::vector<ShareBound> share_bounds; ///< of a full drain: what an accurate gauge could have shown at each reading
@@ -58,7 +58,7 @@ struct GaugeAnalysis {
     std::vector<ReferenceDepth> depths;
     std::vector<Finding> findings; ///< faults first, then by time
     Message verdict;               ///< few words for a table: "no fault found", "sticks (17 pt)", "not judged: …"
-    std::string sharpening;        ///< what further readings would sharpen, a sentence; empty where there are enough
+    Message sharpening;            ///< what further readings would sharpen, a sentence; empty where there are enough
     /// Of a full drain whose gauge was read twice or more: its largest error where it changed, pt, without sign.
     std::optional<double> worst_error_pt{};
 };

@@ -25,7 +25,7 @@ struct LossFit {
     /// Why the values should not be taken at their word though they could be fitted; empty where nothing speaks against them: the gauge follows the
     /// load (what it shows beyond the fit goes with the load of the half, two or six hours before, or rises where the load falls), or, of a full
     /// drain, its readings do not lead from 100 % at the start to 0 % at the cut-off within 1.5 points and half a step.
-    std::string doubt;
+    Message doubt;
     /// What a gauge that is not quite linear would change: one that counts charge (2.2 points above at half), and one that follows
     /// the load in one of these ways by 2.5 points, or as far as the readings allow, whichever changes the most; half-widths. 2.5 points are what
     /// simulated gauges that rebound by 2 to 8 points kept from being seen (tests/ensemble, part few-runs).

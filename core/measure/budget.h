@@ -11,7 +11,7 @@ namespace ullage {
 
 /// One line of an uncertainty budget.
 struct BudgetLine {
-    std::string source;      ///< e.g. "meter gain, limit ±1 %"
+    Message source;          ///< e.g. "meter gain, limit ±1 %"
     std::string shape;       ///< "rectangular", "rectangular, one-sided", "triangular", "normal"
     std::string correlation; ///< "common to all readings of this meter", "independent"
     double standard_wh = 0;
@@ -28,7 +28,7 @@ struct Budget {
     std::vector<BudgetLine> lines;
     double combined_standard_wh = 0;
     std::optional<double> half_width_wh;     ///< of the 95 % interval; absent while the meter's error limit is not stated
-    std::string half_width_method;           ///< words for how it was formed, or why it is absent
+    Message half_width_method;               ///< words for how it was formed, or why it is absent
     double gain_half_width_wh = 0;           ///< of the gain: its rectangle, or one that holds 95 % where its normal part does
     std::optional<double> gain_percent;      ///< the same, % of the energy; absent while no error limit is stated
     double independent_wh = 0;               ///< standard uncertainty of all but the gain

@@ -14,7 +14,7 @@ Quantity to_cut_off(const RunRecord& record, const CutOffMoment& moment, const M
     const double start_half_h = options.coverage * options.moment_doubt_min / 60;
     Quantity result =
         known("duration_h", "h", moment.estimate_h, std::nullopt, bracket ? Kind::bracket : Kind::measured,
-              record.run.end == RunEnd::found_off ? say(phrase("measure", "the output was found off; %1"), moment.words) : Message(moment.words));
+              record.run.end == RunEnd::found_off ? say(phrase("measure", "the output was found off; %1"), moment.words) : moment.words);
     result.lower = moment.estimate_h - std::hypot(moment.estimate_h - moment.lower_h, start_half_h);
     result.upper = moment.estimate_h + std::hypot(moment.upper_h - moment.estimate_h, start_half_h);
     result.lower = std::max(*result.lower, 0.0);

@@ -18,7 +18,7 @@ namespace {
 Quantity delivered(const EnergyAnalysis& analysis) {
     if (!analysis.track.usable()) return not_known("delivered_wh", "Wh", say(phrase("measure", "fewer than two register readings")));
     Quantity result = known("delivered_wh", "Wh", analysis.track.total_wh(), analysis.budget.half_width_wh, Kind::measured,
-                            analysis.budget.half_width_wh ? Message() : Message(analysis.budget.half_width_method));
+                            analysis.budget.half_width_wh ? Message() : analysis.budget.half_width_method);
     if (analysis.track.log) {
         const Message words =
             analysis.track.log->integrated ? say(phrase("measure", "integrated power of the log")) : say(phrase("measure", "by the log's register"));
@@ -144,7 +144,7 @@ EnergyAnalysis analyse_energy(const RunRecord& record, const MeasureOptions& opt
     if (unseen && !analysis.intervals.empty() && analysis.points.back().time_ms == analysis.track.points.back().time_ms)
         analysis.intervals.back().mean_w.reset();
     analysis.budget = energy_budget(record, analysis.track, analysis.track.total_wh(), options);
-    for (const Message& remark : meter_remarks(record, analysis.track, analysis.start_ms)) analysis.meter_remarks.emplace_back(remark);
+    analysis.meter_remarks = meter_remarks(record, analysis.track, analysis.start_ms);
     analysis.from_full_to_cut_off = is_full_drain(record);
     analysis.delivered_wh = delivered(analysis);
     analysis.duration_h = run_duration(record, scan, analysis.cut_off, options);

@@ -38,9 +38,9 @@ struct EnergyAnalysis {
     LoadSquares squares;                 ///< along `track`
     double register_step_wh = 1;         ///< see register_step_wh() of the budget
     Budget budget;
-    std::vector<std::string> meter_remarks; ///< where a run goes beyond what its meters are made or calibrated for, see meter_remarks()
-    std::string log_sentence;               ///< what logs of the meter and of the gauge say beside the readings; empty without one
-    UtcMs start_ms = 0;                     ///< first reading; meaningless without readings
+    std::vector<Message> meter_remarks; ///< where a run goes beyond what its meters are made or calibrated for, see meter_remarks()
+    Message log_sentence;               ///< what logs of the meter and of the gauge say beside the readings; empty without one
+    UtcMs start_ms = 0;                 ///< first reading; meaningless without readings
     bool from_full_to_cut_off = false;
     Quantity delivered_wh;                  ///< "delivered_wh"; `at least` where energy may be missing
     Quantity duration_h;                    ///< "duration_h"; `bracket` for a run found off

@@ -122,7 +122,7 @@ struct RegisterTrack {
     std::optional<double> missing_most_wh{};
     double missing_estimate_wh = 0; ///< of it, what the points hold; 0 without missing_most_wh
     std::vector<MissingGap> missing_gaps;
-    std::string missing_reason;       ///< a clause that says where, when energy may be missing
+    Message missing_reason;           ///< a clause that says where, when energy may be missing
     std::optional<LogUse> log;        ///< where it comes from a log; `points` then stand for every reading within the log, whatever it noted
     std::vector<MeterPart> meters;    ///< that measured some of it, each once
     std::vector<ShortGap> short_gaps; ///< before a marked zero or swap, before the first and after the last register reading

@@ -73,7 +73,7 @@ Quantity measured(const RunRecord& record, const RegisterTrack& track, const Bud
     std::optional<double> half_width;
     if (budget.half_width_wh) half_width = *budget.half_width_wh / rated_wh;
     std::vector<Message> clauses{say(phrase("measure", "from full to cut-off, at this load"))};
-    if (!half_width) clauses.emplace_back(budget.half_width_method);
+    if (!half_width) clauses.push_back(budget.half_width_method);
     Quantity result = known("usable_fraction", "1", fraction, half_width, Kind::measured, say_joined(clauses, "; "));
     if (track.energy_may_be_missing) inherit_missing(track, 1 / rated_wh, track.missing_estimate_wh, result);
     if (record.run.end == RunEnd::found_off && !track.energy_may_be_missing)
@@ -117,12 +117,12 @@ std::vector<Message> projection_remarks(const RunRecord& record, const RegisterT
     else if (!*record.run.started_full) remarks.push_back(say(phrase("measure", "it did not start full")));
     if (record.run.end == RunEnd::still_running) remarks.push_back(say(phrase("measure", "the run is still open")));
     else if (record.run.end == RunEnd::stopped_by_tester) remarks.push_back(say(phrase("measure", "stopped before the cut-off")));
-    if (!budget.half_width_wh) remarks.emplace_back(budget.half_width_method);
+    if (!budget.half_width_wh) remarks.push_back(budget.half_width_method);
     const std::optional<EndToEnd> ends = end_to_end(points, record.unit.gauge_step_percent);
     if (ends && ends->rise_pt > 0)
         remarks.push_back(say(phrase("measure", "the gauge rose by %1 points on the way, so that from what was delivered on all may be"),
                               say_digits(exact_text(std::round(ends->rise_pt * 100) / 100))));
-    if (track.missing_inside) remarks.emplace_back(track.missing_reason);
+    if (track.missing_inside) remarks.push_back(track.missing_reason);
     return remarks;
 }
 
@@ -174,7 +174,7 @@ Quantity wh_per_gauge_point(const RunRecord& record, const RegisterTrack& track,
         half_width = half_width_of_sum(gain_wh, independent_wh(*ends, budget, record.unit.gauge_step_percent), options.coverage) / ends->drop_pt;
     }
     std::vector<Message> clauses{say(phrase("measure", "end to end, from %1 to %2"), say_percent(ends->from_percent), say_percent(ends->to_percent))};
-    if (!half_width) clauses.emplace_back(budget.half_width_method);
+    if (!half_width) clauses.push_back(budget.half_width_method);
     Quantity result = known("wh_per_gauge_point", "Wh/pt", ends->delivered_wh / ends->drop_pt, half_width, Kind::measured, say_joined(clauses, "; "));
     // What left no trace in the register is not in the energy of these points either.
     if (track.missing_inside) inherit_missing(track, 1 / ends->drop_pt, estimate_between(track, points), result);

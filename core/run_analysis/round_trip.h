@@ -24,7 +24,7 @@ struct RoundTripCycle {
     double charge_load_part_wh = 0, drain_load_part_wh = 0; ///< half-widths of the meters' errors that are each power's own
     double after_full_wh = 0;                               ///< of charged_wh, taken after the gauge first showed full, the charger still plugged in
     std::optional<ChargeSource> source;
-    std::string ends;     ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
+    Message ends;         ///< "from cut-off to full and back", "from full to cut-off and back", "from 40 to 90 % and back by the gauge"
     double between_h = 0; ///< time that the unit stood between its two runs
 };
 
@@ -32,8 +32,8 @@ struct RoundTripCycle {
 /// Rev. 2, from memory; the mean of the cycles' ratios is another number).
 struct RoundTrip {
     std::vector<RoundTripCycle> cycles;
-    Quantity efficiency;  ///< "round_trip_efficiency", a fraction
-    std::string boundary; ///< between which points it counts and what is inside
+    Quantity efficiency; ///< "round_trip_efficiency", a fraction
+    Message boundary;    ///< between which points it counts and what is inside
     Message sentence;
 };
 

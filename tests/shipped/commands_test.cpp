@@ -77,7 +77,7 @@ TEST_F(Shipped, knows_the_commands_that_these_tests_drive_and_helps_with_each) {
 
 TEST_F(Shipped, checks_its_installation_without_a_display) {
     const std::string found = good({"check-installation", logbook()}).out;
-    for (const char* words : {"Ullage", "SQLite", "folder of the open logbook", "time zone", "signs"})
+    for (const char* words : {"Ullage", "SQLite", "folder of the logbook", "time zone", "signs"})
         EXPECT_TRUE(contains(found, words)) << words << found;
     EXPECT_FALSE(contains(found, "Osk")) << found;
     const Ended refused = run_program(home(), {"check-installation", "/proc"});

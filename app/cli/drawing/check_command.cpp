@@ -10,6 +10,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 #include <QLocale>
@@ -25,10 +26,11 @@ int check_command(const std::string& logbook, std::ostream& out, std::ostream& e
     const QString path = QFile::decodeName(logbook.c_str());
     if (!path.isEmpty() && !QFileInfo::exists(path))
         return refuse(err, {Failure::not_found, "there is no such file or folder", logbook, "name a logbook, or the folder that it is to stand in"});
+    QCoreApplication::setApplicationName(QStringLiteral("Ullage")); // as that of the window, whose places are looked at
     const Settings settings;
     InstallationSite site;
-    // The check looks at the folder of a file: a folder that is named is that itself.
-    site.logbook = path.isEmpty() || !QFileInfo(path).isDir() ? path : path + QStringLiteral("/.");
+    const QFileInfo named(path);
+    if (!path.isEmpty()) site.logbooks = named.isDir() ? named.absoluteFilePath() : named.absolutePath();
     const bool letter = settings.paper().isEmpty() ? paper_of(QLocale()) == Paper::letter : settings.paper() == QLatin1String("letter");
     site.paper = letter ? QStringLiteral("Letter") : QStringLiteral("A4");
     const auto rows = check_installation(settings, site);

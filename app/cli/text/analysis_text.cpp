@@ -41,9 +41,9 @@ std::string corrections_text(const RunRecord& record, const std::vector<Register
     return text;
 }
 
-std::string remarks_text(const std::vector<std::string>& remarks) {
+std::string remarks_text(const std::vector<Message>& remarks) {
     std::string text = remarks.empty() ? "" : "\nOf the meter\n";
-    for (const std::string& remark : remarks) text += "  " + one_line(remark) + '\n';
+    for (const Message& remark : remarks) text += "  " + one_line(remark.text()) + '\n';
     return text;
 }
 
@@ -61,7 +61,7 @@ std::string budget_text(const Budget& budget) {
                      {"share", "share", "%", Content::number, 1}};
     const auto number = [](const char* unit, double value) { return known({}, unit, value, std::nullopt, Kind::measured); };
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({line.source, say_shape(line).text(), say_correlation(line).text(), line.evaluation,
+        table.rows.push_back({line.source.text(), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
                               say_freedom(line.degrees_of_freedom).text(), say_sensitivity(line).text(), number("Wh", line.standard_wh),
                               number("%", 100 * line.share)});
     std::string half_width = budget.half_width_wh
@@ -86,14 +86,14 @@ std::string findings_text(const GaugeAnalysis& gauge) {
         text += fmt::format("  [{}] {}\n", weight_text(finding.weight), one_line(finding.sentence.text()));
         if (!finding.evidence.empty()) text += "      " + one_line(finding.evidence.text()) + '\n';
     }
-    if (!gauge.sharpening.empty()) text += "  " + one_line(gauge.sharpening) + '\n';
+    if (!gauge.sharpening.empty()) text += "  " + one_line(gauge.sharpening.text()) + '\n';
     return text;
 }
 
 } // namespace
 
 std::string analysis_text(const RunRecord& record, const RunAnalysis& analysis, const LossSplit& split) {
-    const std::string& of_log = analysis.energy.log_sentence;
+    const std::string of_log = analysis.energy.log_sentence.text();
     std::string text = heading(record, analysis) + quantities_text(analysis.quantities) + (of_log.empty() ? "" : '\n' + one_line(of_log) + '\n') +
                        remarks_text(analysis.energy.meter_remarks) + corrections_text(record, analysis.energy.track.register_corrections) +
                        budget_text(analysis.energy.budget);

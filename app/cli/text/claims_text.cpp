@@ -49,10 +49,10 @@ std::string tested_text(const RunRecord& record, const EnergyAnalysis& energy) {
 std::string unit_claims_text(const UnitClaims& claims, const std::optional<EnergyPrice>& price) {
     std::string text = '\n' + table_text(claims_table(claims), TableFormat::text) + '\n' + one_line(claims.round_trip.sentence.text()) + '\n';
     if (claims.round_trip.efficiency.value)
-        text += "  " + one_line(claims.round_trip.boundary) + "\n  " + one_line(claims.round_trip.efficiency.reason.text()) + '\n';
+        text += "  " + one_line(claims.round_trip.boundary.text()) + "\n  " + one_line(claims.round_trip.efficiency.reason.text()) + '\n';
     for (const RoundTripCycle& cycle : claims.round_trip.cycles)
         text += fmt::format("  run {} put in {}, run {} gave back {}, {}\n", cycle.charge_number, energy_text(cycle.charged_wh), cycle.drain_number,
-                            energy_text(cycle.delivered_wh), cycle.ends);
+                            energy_text(cycle.delivered_wh), cycle.ends.text());
     for (const PvCharge& charge : claims.pv_charges) text += one_line(charge.sentence.text()) + '\n';
     text += "\nWhat the unit takes for itself\n" + draw_text("output on", claims.draws.output_on, price) +
             draw_text("output off", claims.draws.output_off, price);

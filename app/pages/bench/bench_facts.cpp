@@ -80,7 +80,7 @@ BenchEntry entry_of(const RunRecord& record, const Document& document, const Rem
     entry.number = number;
     entry.unit = text_of(record.unit.name);
     entry.about = run_about(record);
-    entry.kind = text_of(run_kind_text(record.run.kind));
+    entry.kind = text_of(say_run_kind(record.run.kind));
     if (number <= most_bench_keys) entry.keys = QStringLiteral("Ctrl+%1").arg(number);
     const auto& analysis = document.analysis(uuid);
     const RunForecast& forecast = reminders.forecast(uuid);

@@ -108,7 +108,7 @@ void BenchPage::refresh() {
     empty_->setVisible(entries.empty());
     display_button_->setVisible(!entries.empty());
     start_button_->setEnabled(!document_.units().empty() && !document_.isLooking());
-    const auto count = raw_text(count_text(static_cast<long>(entries.size()), "test", "tests"));
+    const auto count = text_of(say_count(static_cast<long>(entries.size()), phrases("ullage", "%n tests", "%n test")));
     about_label_->setText(entries.empty() ? QString() : overdue > 0 ? tr("%1, %2 with a reading due").arg(count).arg(overdue) : count);
     arrange();
 }

@@ -124,7 +124,10 @@ void DisplayCard::paintFoot(QPainter& painter) const {
                         : entry_.counting ? entry_.due
                         : entry_.asked    ? tr("not due yet")
                                           : tr("no reminder");
-    const QString detail = entry_.overdue ? entry_.due : entry_.counting ? tr("at %1").arg(entry_.due_at) : entry_.asked ? entry_.due : QString();
+    const QString detail = entry_.overdue    ? entry_.due
+                           : entry_.counting ? tr("at %1", "a time of day").arg(entry_.due_at)
+                           : entry_.asked    ? entry_.due
+                                             : QString();
     paintTelling(painter, right, tr("next reading"), due, detail, entry_.overdue);
     if (!entry_.due_share) return;
     const QRectF track(2, height() - u * bar_height - 2, width() - 4, u * bar_height);

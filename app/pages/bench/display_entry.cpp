@@ -122,7 +122,7 @@ void DisplayEntry::open(const RunId& runUuid, const QString& title) {
     QStringList rest;
     for (const QString& text : {kept_.time, kept_.watts, kept_.display_watts, kept_.remark})
         if (!text.trimmed().isEmpty()) rest << text.trimmed();
-    if (kept_.mark) rest << raw_text(mark_text(*kept_.mark));
+    if (kept_.mark) rest << text_of(say_mark(*kept_.mark));
     rest_label_->setText(rest.isEmpty()
                              ? tr("Enter records, Esc goes back.")
                              : tr("With what is half typed on its page: %1. Enter records, Esc goes back.").arg(rest.join(QStringLiteral(", "))));

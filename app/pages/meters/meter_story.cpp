@@ -27,7 +27,9 @@ QString run_words(const std::vector<const RunRecord*>& runs) {
     QStringList names;
     for (std::size_t i = 0; i < std::min(runs.size(), most_named); ++i)
         names << tr("%1 run %2").arg(text_of(runs[i]->unit.name)).arg(runs[i]->number);
-    QString text = tr("Measured %1: %2").arg(raw_text(count_text(static_cast<long>(runs.size()), "run", "runs")), names.join(QStringLiteral(", ")));
+    QString text =
+        tr("Measured %1: %2")
+            .arg(text_of(say_count(static_cast<long>(runs.size()), phrases("ullage", "%n runs", "%n run"))), names.join(QStringLiteral(", ")));
     if (runs.size() > most_named) text += tr(" and others");
     return text + QLatin1Char('.');
 }

@@ -126,7 +126,7 @@ MeterId MetersPage::selectedMeter() const {
 
 void MetersPage::refresh() {
     const auto count = document_.meters().size();
-    about_->setText(raw_text(count_text(static_cast<long>(count), "meter", "meters")));
+    about_->setText(text_of(say_count(static_cast<long>(count), phrases("ullage", "%n meters", "%n meter"))));
     table_->setVisible(count > 0);
     empty_->setVisible(count == 0);
     choose();

@@ -67,7 +67,7 @@ void EntryFlow::record(const EntryTexts& texts) {
     doubted_ = doubts.front().part;
     const bool fell = std::ranges::any_of(doubts, [](const Doubt& d) { return d.kind == DoubtKind::register_fell; });
     mended_ = mended_entry(*run, *entry.values, doubts, now_ms);
-    const QString meant = mended_ ? tr("%1 Wh").arg(text_of(exact_text(*mended_->register_wh))) : QString();
+    const QString meant = mended_ ? tr("%1 Wh").arg(text_of(say_digits(exact_text(*mended_->register_wh)))) : QString();
     questions_.ask(question + tr(". Is that right?"), fell && !texts.mark, meant);
     emit asked();
 }

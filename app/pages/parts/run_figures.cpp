@@ -62,7 +62,7 @@ StripFigure gauge(const RunRecord& record) {
     StripFigure figure{QStringLiteral("gauge"), tr("gauge"), dash(), {}, {}};
     const auto last = last_shown_percent(record);
     if (!last) return figure;
-    figure.value = text_of(exact_text(*last));
+    figure.value = text_of(say_digits(exact_text(*last)));
     figure.rest = QStringLiteral("%");
     return figure;
 }
@@ -75,7 +75,7 @@ StripFigure load(const RunRecord& record, const RunAnalysis& analysis) {
     const Quantity& mean = analysis.energy.mean_load_w;
     figure.hint = text_of(mean.reason);
     if (!mean.value) return figure;
-    const auto watts = [](double value) { return text_of(fixed_text(value, value < 10 ? 1 : 0)); };
+    const auto watts = [](double value) { return text_of(say_number(value, value < 10 ? 1 : 0)); };
     figure.value = watts(*mean.value);
     figure.rest = QStringLiteral("W");
     if (!running) return figure;
@@ -105,7 +105,7 @@ StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
         return {QStringLiteral("age"),
                 tr("ended"),
                 last == nullptr ? dash() : text_of(clock_text(last->values.time_ms, record.run.time_zone)),
-                text_of(run_end_text(record.run.end)),
+                text_of(say_run_end(record.run.end)),
                 {}};
     StripFigure figure{QStringLiteral("age"), tr("last reading"), dash(), {}, {}};
     if (last == nullptr) return figure;
@@ -115,13 +115,11 @@ StripFigure age(const RunRecord& record, const Reading* last, UtcMs now_ms) {
         return figure;
     }
     figure.value = shown_duration(age_h);
-    // "12 min" is split so that the unit stands lighter, as in the other cells.
-    if (figure.value.endsWith(QStringLiteral(" min"))) {
-        figure.value.chop(4);
-        figure.rest = tr("min ago");
-    } else {
-        figure.rest = tr("ago");
-    }
+    // The unit of "12 min" stands lighter, as in the other cells.
+    const QString minutes = QStringLiteral(" min");
+    const bool in_minutes = figure.value.endsWith(minutes);
+    if (in_minutes) figure.value.chop(minutes.size());
+    figure.rest = in_minutes ? tr("min ago") : tr("ago");
     return figure;
 }
 
@@ -144,10 +142,10 @@ StripFigure delivered_and_gap(const RunAnalysis& analysis) {
     // Both between the first and the last reading that has both.
     const double gap_wh = std::round(*implied->value - (energy.points.back().delivered_wh - energy.points.front().delivered_wh));
     const QString sign = gap_wh < 0 ? QString(QChar(0x2212)) : QStringLiteral("+");
-    figure.label = tr("delivered; gauge %1 Wh").arg(sign + text_of(fixed_text(std::abs(gap_wh), 0)));
+    figure.label = tr("delivered; gauge %1 Wh").arg(sign + text_of(say_number(std::abs(gap_wh), 0)));
     const QString gap = tr("The gauge implies %1 Wh %2 than was delivered (rated energy times its fall): what the unit took for itself, capacity "
                            "that is missing, or an error of the gauge.")
-                            .arg(text_of(fixed_text(std::abs(gap_wh), 0)), gap_wh < 0 ? tr("less") : tr("more"));
+                            .arg(text_of(say_number(std::abs(gap_wh), 0)), gap_wh < 0 ? tr("less") : tr("more"));
     figure.hint = figure.hint.isEmpty() ? gap : figure.hint + QLatin1Char('\n') + gap;
     return figure;
 }

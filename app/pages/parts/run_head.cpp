@@ -19,14 +19,14 @@
 namespace ullage {
 
 QString run_about(const RunRecord& record) {
-    QStringList parts{text_of(run_kind_text(record.run.kind))};
+    QStringList parts{text_of(say_run_kind(record.run.kind))};
     const auto first = std::ranges::find_if(record.readings, [](const Reading& reading) { return !reading.withdrawn; });
     if (first != record.readings.end()) parts << text_of(day_text(first->values.time_ms, record.run.time_zone));
     if (record.meter) {
         QString meter = text_of(record.meter->name);
         if (!record.meter->points.empty()) meter += QLatin1Char(' ') + tr("as calibrated");
         else if (record.meter->limit_percent)
-            meter += QStringLiteral(" %1%2 %").arg(QChar(0x00B1)).arg(text_of(exact_text(*record.meter->limit_percent)));
+            meter += QStringLiteral(" %1%2 %").arg(QChar(0x00B1)).arg(text_of(say_digits(exact_text(*record.meter->limit_percent))));
         parts << meter;
     }
     if (!record.run.load.empty()) parts << text_of(record.run.load);
@@ -116,7 +116,7 @@ void RunHead::setRun(const RunRecord& record) {
     running_ = record.run.end == RunEnd::still_running;
     title_label_->setText(text_of(record.unit.name));
     about_label_->setText(run_about(record));
-    state_label_->setText(running_ ? tr("running") : text_of(run_end_text(record.run.end)));
+    state_label_->setText(running_ ? tr("running") : text_of(say_run_end(record.run.end)));
     end_action_->setVisible(running_);
     rule_action_->setVisible(running_ && reminders_offered_);
     applyFonts();

@@ -73,7 +73,7 @@ void BudgetView::setEnergy(const EnergyAnalysis& energy) {
     } else {
         text = text_of(begin_sentence(say_combined_uncertainty(budget))) + QLatin1Char('.');
         if (budget.half_width_wh)
-            text += tr(" 95 % interval: ± %1 Wh").arg(raw_text(fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
+            text += tr(" 95 % interval: ± %1 Wh").arg(text_of(say_number(*budget.half_width_wh, decimals_for(*budget.half_width_wh))));
         if (!budget.half_width_method.empty())
             text += (budget.half_width_wh ? QStringLiteral(" (%1).") : QStringLiteral(" %1.")).arg(text_of(budget.half_width_method));
     }

@@ -41,7 +41,7 @@ void EntryRow::buildFields() {
     mark_combo_->setAccessibleName(tr("Mark"));
     mark_combo_->setToolTip(tr("An event at this moment; a register typed beside it was read after it"));
     mark_combo_->addItem(tr("no mark"));
-    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(raw_text(mark_text(mark)), static_cast<int>(mark));
+    for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(text_of(say_mark(mark)), static_cast<int>(mark));
     mark_combo_->installEventFilter(this);
     connect(mark_combo_, &QComboBox::currentIndexChanged, this, &EntryRow::edited);
     more_button_->setObjectName(QStringLiteral("moreButton"));

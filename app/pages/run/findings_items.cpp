@@ -89,7 +89,7 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     const bool drains = kind == RunKind::drain || kind == RunKind::no_load_drain;
     if (drains && analysis.gauge.findings.empty() && !analysis.energy.points.empty() && !analysis.gauge.verdict.empty())
         items.push_back({FindingItem::Sort::note, sentence(tr("Gauge: %1").arg(text_of(analysis.gauge.verdict))), {}, {}});
-    for (const std::string& remark : analysis.energy.meter_remarks) items.push_back({FindingItem::Sort::note, text_of(remark), {}, {}});
+    for (const Message& remark : analysis.energy.meter_remarks) items.push_back({FindingItem::Sort::note, text_of(remark), {}, {}});
     if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
     for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) {
         FindingItem item{FindingItem::Sort::assumed,

@@ -28,7 +28,7 @@ QString since_words(std::int64_t age_ms, UtcMs now_ms, const std::string& zone) 
 QString mark_question(const LiveEvent& event, const std::string& zone) {
     const QString when = event.by_ms - event.moment_ms > 2000
                              ? tr("between %1 and %2").arg(text_of(clock_text(event.moment_ms, zone)), text_of(clock_text(event.by_ms, zone)))
-                             : tr("at %1").arg(text_of(format_iso8601(event.moment_ms, zone)).section(QLatin1Char('T'), 1).left(8));
+                             : tr("at %1", "a time of day").arg(text_of(format_iso8601(event.moment_ms, zone)).section(QLatin1Char('T'), 1).left(8));
     return tr("%1 %2: %3.").arg(tr(event_text(event.kind).data()), when, text_of(event.evidence));
 }
 

@@ -176,7 +176,7 @@ std::optional<std::size_t> LoadListsPage::selectedAppliance() const {
 void LoadListsPage::refresh() {
     const auto& lists = document_.loadLists();
     if (!document_.loadList(selected_)) selected_ = lists.empty() ? LoadListId() : lists.front().uuid;
-    about_->setText(raw_text(count_text(static_cast<long>(lists.size()), "load list", "load lists")));
+    about_->setText(text_of(say_count(static_cast<long>(lists.size()), phrases("ullage", "%n load lists", "%n load list"))));
     refreshing_ = true;
     lists_model_->setTable(load_lists_table(lists));
     fit_list_columns(*lists_);

@@ -76,7 +76,7 @@ std::optional<RepresentativeRun> representative_run(const Document& document, co
         const RepeatMean& mean = fit.repeats.front();
         const QString words = tr("mean of %1 drains from full to cut-off, near %2%3W")
                                   .arg(mean.count())
-                                  .arg(text_of(fixed_text(mean.mean_load_w, 0)))
+                                  .arg(text_of(say_number(mean.mean_load_w, 0)))
                                   .arg(QChar(QChar::Nbsp));
         return RepresentativeRun{fit.drains[mean.drains.back()].run_uuid, mean.delivered_wh, words};
     }

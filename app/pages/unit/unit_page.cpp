@@ -198,7 +198,7 @@ void UnitPage::refresh() {
     title_->setText(text_of(unit->name));
     QStringList about;
     if (!unit->maker.empty()) about << text_of(unit->maker);
-    about << raw_text(count_text(static_cast<long>(runs.size()), "run", "runs"));
+    about << text_of(say_count(static_cast<long>(runs.size()), phrases("ullage", "%n runs", "%n run")));
     if (!unit->remark.empty()) about << text_of(unit->remark);
     about_->setText(about.join(QStringLiteral(", ")));
     about_->setToolTip(about_->text());

@@ -8,7 +8,7 @@ namespace ullage {
 
 void check_versions(QList<InstallationRow>& rows);
 void check_text_and_pictures(QList<InstallationRow>& rows, const Settings& settings, const QString& paper);
-void check_places(QList<InstallationRow>& rows, const Settings& settings, const QString& logbook);
+void check_places(QList<InstallationRow>& rows, const Settings& settings, const QString& logbooks);
 void check_desktop(QList<InstallationRow>& rows, const Settings& settings);
 
 /// A path with ~ for the person's own folder.

@@ -74,15 +74,14 @@ QString state_folder() {
 
 } // namespace
 
-void check_places(QList<InstallationRow>& rows, const Settings& settings, const QString& logbook) {
+void check_places(QList<InstallationRow>& rows, const Settings& settings, const QString& logbooks) {
     rows << written(tr("settings"), QFileInfo(settings.path()).absolutePath(), tr("Settings are forgotten at the end of the program."));
     rows << written(tr("notes on files"), state_folder(),
                     tr("The program does not know the files that it wrote, so commands ask for --force to replace them."));
     rows << written(tr("sample logbook"), QStandardPaths::writableLocation(QStandardPaths::AppDataLocation),
                     tr("The sample logbook cannot be made there."));
     rows << written(tr("temporary files"), QDir::tempPath(), tr("Workbooks, imports and checks need room there."));
-    if (!logbook.isEmpty())
-        rows << written(tr("folder of the open logbook"), QFileInfo(logbook).absolutePath(), tr("Nothing can be recorded there."), true);
+    if (!logbooks.isEmpty()) rows << written(tr("folder of the logbook"), logbooks, tr("Nothing can be recorded there."), true);
     if (settings.backupOn() && !settings.backupFolder().isEmpty())
         rows << written(tr("copies of logbooks"), settings.backupFolder(), tr("No copies are made. Choose another folder in Settings."));
 }

@@ -6,7 +6,6 @@
 #include "style/words.h"
 
 #include <QFileInfo>
-#include <QRegularExpression>
 #include <QStringList>
 #include <QSysInfo>
 #include <QVersionNumber>
@@ -17,7 +16,7 @@ namespace ullage {
 
 namespace {
 
-/// Libraries that parts of the program stand on, and what for.
+/// Libraries that parts of the program stand on, and what for. Their files have their version in the name.
 const std::pair<const char*, const char*> used_libraries[] = {
     {"libQt6Charts", QT_TRANSLATE_NOOP("ullage", "charts")},
     {"libexiv2", QT_TRANSLATE_NOOP("ullage", "times of photos")},
@@ -27,7 +26,7 @@ const std::pair<const char*, const char*> used_libraries[] = {
     {"libQt6SerialBus", QT_TRANSLATE_NOOP("ullage", "meters by Modbus")},
     {"libQt6SerialPort", QT_TRANSLATE_NOOP("ullage", "meters on serial lines")},
     {"libmosquitto", QT_TRANSLATE_NOOP("ullage", "meters by MQTT")},
-    {"libqt6keychain", QT_TRANSLATE_NOOP("ullage", "passwords of meters")},
+    {"libqt6keychain", QT_TRANSLATE_NOOP("ullage", "access to kept passwords")},
 };
 
 /// The files of all shared libraries that this process has loaded.
@@ -40,13 +39,6 @@ QStringList loaded_libraries() {
         },
         &files);
     return files;
-}
-
-/// "0.27.6" of a library that is libexiv2.so.0.27.6 on the disk; empty where its name tells none.
-QString version_of_file(const QString& file) {
-    static const QRegularExpression end(QStringLiteral("\\.so\\.([0-9.]+)$"));
-    const QString real = QFileInfo(file).canonicalFilePath();
-    return end.match(real.isEmpty() ? file : real).captured(1);
 }
 
 InstallationRow compared(const QString& subject, const QString& running, const QString& built_with) {
@@ -75,9 +67,8 @@ void check_versions(QList<InstallationRow>& rows) {
         const QString begin = QString::fromLatin1(name) + QStringLiteral(".so");
         for (const QString& file : files) {
             if (!QFileInfo(file).fileName().startsWith(begin)) continue;
-            const QString version = version_of_file(file);
-            rows << InstallationRow{
-                group, tr("%1 (%2)").arg(QString::fromLatin1(name).mid(3), tr(purpose)), {}, version.isEmpty() ? tr("loaded") : version, {}};
+            const QFileInfo real(QFileInfo(file).canonicalFilePath());
+            rows << InstallationRow{group, tr(purpose), {}, real.exists() ? real.fileName() : QFileInfo(file).fileName(), {}};
             break;
         }
     }

@@ -126,9 +126,9 @@ void add_budget(ReportBuilder& builder, const ReportedRun& run) {
                      {"standard_wh", "standard uncertainty", "Wh", Content::number, 2},
                      {"share", "share", "%", Content::number, 1}};
     for (const BudgetLine& line : budget.lines)
-        table.rows.push_back({builder.form.apply(line.source), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
-                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line).text()), plain("Wh", line.standard_wh),
-                              plain("%", 100 * line.share)});
+        table.rows.push_back({builder.form.apply(line.source.text()), say_shape(line).text(), say_correlation(line).text(), line.evaluation,
+                              say_freedom(line.degrees_of_freedom).text(), builder.form.apply(say_sensitivity(line).text()),
+                              plain("Wh", line.standard_wh), plain("%", 100 * line.share)});
     table.remarks.push_back(begin_sentence(say_combined_uncertainty(budget)).text() + ".");
     std::string half = budget.half_width_wh
                            ? fmt::format("95 % interval ± {} Wh", fixed_text(*budget.half_width_wh, decimals_for(*budget.half_width_wh)))

@@ -58,7 +58,7 @@ void add_summary(ReportBuilder& builder, const ReportedRun& run, const LossSplit
         figures.figures.push_back(figure_of(*quantity, builder.form));
     builder.report.blocks.emplace_back(std::move(figures));
     builder.paragraph(run.analysis->gauge.verdict.text(), "Gauge");
-    if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening, "To know more");
+    if (builder.own_affairs) builder.paragraph(run.analysis->gauge.sharpening.text(), "To know more");
     builder.paragraph(split.sentence.text(), "Where the energy went");
     builder.paragraph(std::string(specimen_words));
     builder.picture(
@@ -101,8 +101,8 @@ Report run_report(const ReportedRun& run, const UnitFit& unit_fit, const ReportO
     add_accounts(builder, run, unit_fit);
     add_measured_with(builder, {run});
     add_results(builder, quantities);
-    builder.paragraph(run.analysis->energy.log_sentence, record.gauge_log || !record.other_logs.empty() ? "Logs" : "Log of the meter");
-    for (const std::string& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark, "Meter");
+    builder.paragraph(run.analysis->energy.log_sentence.text(), record.gauge_log || !record.other_logs.empty() ? "Logs" : "Log of the meter");
+    for (const Message& remark : run.analysis->energy.meter_remarks) builder.paragraph(remark.text(), "Meter");
     add_assumed_of_register(builder, run);
     builder.paragraph(repeats_sentence(unit_fit.repeats, unit_fit.options).text(), "Repeats");
     builder.paragraph(builder.told(unit_fit.sentence), "All drains of this unit together");

@@ -182,7 +182,7 @@ void add_other_runs(ReportBuilder& builder, const ReportedUnit& unit) {
     if (!round_trip.cycles.empty()) {
         builder.section("Round trip");
         builder.paragraph(round_trip.sentence.text());
-        builder.paragraph(round_trip.boundary, "Counted");
+        builder.paragraph(round_trip.boundary.text(), "Counted");
     }
 }
 

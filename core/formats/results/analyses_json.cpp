@@ -145,7 +145,7 @@ Json taken_over_json(const RunRecord& record, const RegisterTrack& track) {
 Json run_json(const RunRecord& record, const RunAnalysis& analysis, const UnitFit& unit_fit, const std::optional<LoadStatistics>& load) {
     return {{"unit", record.unit.name},
             {"run", record.number},
-            {"title", run_title(record, analysis.energy).text()},
+            {"title", run_title(record, analysis.energy)},
             {"kind", std::string(run_kind_text(record.run.kind))},
             {"ended", std::string(run_end_text(record.run.end))},
             {"quantities", quantities_json(record, analysis.quantities)},

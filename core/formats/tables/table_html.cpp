@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr std::string_view style = R"(
-:root { color-scheme: light dark; --ground: #F4F3EF; --panel: #FFFFFF; --line: #DAD7CE; --ink: #1D2730; --soft: #66717B;
+:root { color-scheme: light dark; --ground: #F4F3EF; --panel: #FFFFFF; --line: #DAD7CE; --ink: #1D2730; --soft: #5E6973;
         --accent: #0B5E8A; }
 @media screen and (prefers-color-scheme: dark) {
   :root { --ground: #14191E; --panel: #1C232A; --line: #343E47; --ink: #E8EAEB; --soft: #97A3AD; --accent: #5DB3DE; }

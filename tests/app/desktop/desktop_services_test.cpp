@@ -101,7 +101,6 @@ TEST_F(DesktopServices, the_check_of_the_installation_finds_those_that_are_there
     start({});
     EXPECT_EQ(state_of("notices of readings that are due"), InstallationRow::State::good);
     EXPECT_EQ(state_of("keeping the machine awake"), InstallationRow::State::good);
-    EXPECT_EQ(state_of("passwords of meters"), InstallationRow::State::note) << "nobody stands in for a store of passwords";
 }
 
 TEST_F(DesktopServices, the_login_managers_lock_is_held_until_it_is_let_go) {

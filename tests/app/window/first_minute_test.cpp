@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QScrollArea>
 
+#include <algorithm>
 #include <tuple>
 
 namespace ullage {
@@ -81,7 +82,8 @@ TEST_F(FirstMinuteTest, three_doors_stand_open_and_lead_into_an_empty_logbook_to
 TEST_F(FirstMinuteTest, a_sample_that_was_worked_in_opens_as_it_was_left) {
     click("sampleLogbookButton");
     add_meter("Meter of mine");
-    const MeterId mine = document.meters().back().uuid;
+    const auto& meters = document.meters();
+    const MeterId mine = std::ranges::find(meters, "Meter of mine", &Meter::name)->uuid;
     trigger("closeLogbookAction");
     click("sampleLogbookButton");
     ASSERT_TRUE(document.isOpen());

@@ -77,6 +77,15 @@ TEST_F(SettingsDialogTest, every_setting_stands_in_one_dialog_that_the_usual_key
     }
 }
 
+TEST_F(SettingsDialogTest, the_keys_for_the_next_and_the_previous_tab_turn_it_from_a_choice_too) {
+    open();
+    auto* tabs = of<QTabWidget>("formTabs");
+    QTest::keyClick(of<QComboBox>("languageCombo"), Qt::Key_Tab, Qt::ControlModifier);
+    EXPECT_EQ(tabs->currentIndex(), 1);
+    QTest::keyClick(of<QComboBox>("languageCombo"), Qt::Key_Backtab, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(tabs->currentIndex(), 0);
+}
+
 TEST_F(SettingsDialogTest, theme_and_text_size_are_shown_at_once_and_cancel_takes_both_back) {
     trigger("lightThemeAction");
     const double usual = QApplication::font().pointSizeF();

@@ -67,7 +67,7 @@ TEST(RoundTrips, three_cycles_give_the_ratio_of_the_sums_and_not_the_mean_of_the
     EXPECT_NEAR(*trip.efficiency.value, 0.852813853, 1e-9);
     EXPECT_GT(std::abs(*trip.efficiency.value - 0.852837001), 1e-5);
     EXPECT_EQ(trip.cycles[0].ends, "from cut-off to full and back");
-    EXPECT_NE(trip.boundary.find("From AC at the wall to AC at the socket"), std::string::npos) << trip.boundary;
+    EXPECT_NE(trip.boundary.text().find("From AC at the wall to AC at the socket"), std::string::npos) << trip.boundary;
 }
 
 TEST(RoundTrips, the_gain_of_one_meter_cancels_and_that_of_two_does_not) {

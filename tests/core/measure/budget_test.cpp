@@ -90,7 +90,7 @@ TEST(Budget, a_minute_between_the_last_register_reading_and_the_end_is_paid_for_
     EXPECT_FALSE(track.energy_may_be_missing);
     EXPECT_NEAR(gap.unread_mean_wh, 1.5, 1e-6); // half of 90 W for two minutes
     EXPECT_GT(*gap.half_width_wh, *whole.half_width_wh + 1.5);
-    EXPECT_NE(gap.half_width_method.find("1.5 Wh for what may have flowed"), std::string::npos) << gap.half_width_method;
+    EXPECT_NE(gap.half_width_method.text().find("1.5 Wh for what may have flowed"), std::string::npos) << gap.half_width_method;
 }
 
 TEST(Budget, of_several_short_gaps_the_means_add_up_and_the_scatter_adds_in_squares) {
@@ -116,7 +116,7 @@ TEST(Budget, without_the_gain_limit_there_is_no_interval_and_the_reason_is_said)
     record.meter->limit_percent.reset();
     const Budget budget = energy_budget(record, unwrap_register(record), 1000);
     EXPECT_FALSE(budget.half_width_wh.has_value());
-    EXPECT_NE(budget.half_width_method.find("error limit"), std::string::npos);
+    EXPECT_NE(budget.half_width_method.text().find("error limit"), std::string::npos);
     record.meter.reset();
     EXPECT_FALSE(energy_budget(record, unwrap_register(record), 1000).half_width_wh.has_value());
 }

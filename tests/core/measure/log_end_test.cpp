@@ -19,7 +19,7 @@ TEST(LogEnd, energy_beyond_a_log_that_ends_early_is_said_to_be_missing) {
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_EQ(energy.delivered_wh.kind, Kind::at_least);
     EXPECT_NEAR(*energy.delivered_wh.value, 7.5 * 80, 1.5) << "to its last sample, not to the last reading within it";
-    EXPECT_NE(energy.track.missing_reason.find("the log ends before the end of the run"), std::string::npos) << energy.track.missing_reason;
+    EXPECT_NE(energy.track.missing_reason.text().find("the log ends before the end of the run"), std::string::npos) << energy.track.missing_reason;
     EXPECT_EQ(energy.points.size(), 8u);
 }
 

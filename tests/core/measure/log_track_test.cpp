@@ -16,7 +16,7 @@ namespace ullage::test {
 namespace {
 
 bool has_line(const Budget& budget, const std::string& words) {
-    return std::ranges::any_of(budget.lines, [&](const BudgetLine& line) { return line.source.find(words) != std::string::npos; });
+    return std::ranges::any_of(budget.lines, [&](const BudgetLine& line) { return line.source.text().find(words) != std::string::npos; });
 }
 
 TEST(LogTrack, a_start_noted_minutes_before_the_log_is_no_gap_where_the_log_goes_on_from_it) {
@@ -71,7 +71,7 @@ TEST(LogTrack, registers_noted_by_hand_that_agree_are_counted_and_one_that_does_
     give_log(run.record(), PlainLog().samples());
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
-    EXPECT_NE(energy.log_sentence.find("10 of 11 registers noted by hand agree with the log"), std::string::npos) << energy.log_sentence;
+    EXPECT_NE(energy.log_sentence.text().find("10 of 11 registers noted by hand agree with the log"), std::string::npos) << energy.log_sentence;
     ASSERT_EQ(energy.track.register_corrections.size(), 1u);
     EXPECT_EQ(energy.track.register_corrections[0].kind, RegisterCorrectionKind::against_log);
     EXPECT_EQ(energy.track.register_corrections[0].reading_uuid, ReadingId("r5"));
@@ -86,7 +86,7 @@ TEST(LogTrack, a_log_that_most_hand_readings_contradict_is_not_used) {
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_FALSE(energy.track.log);
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1e-9);
-    EXPECT_NE(energy.log_sentence.find("not used"), std::string::npos) << energy.log_sentence;
+    EXPECT_NE(energy.log_sentence.text().find("not used"), std::string::npos) << energy.log_sentence;
 }
 
 TEST(LogTrack, the_log_of_another_meter_is_told_and_not_used) {
@@ -95,7 +95,7 @@ TEST(LogTrack, the_log_of_another_meter_is_told_and_not_used) {
     run.record().trace->meter_uuid = MeterId("other");
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_FALSE(energy.delivered_wh.value);
-    EXPECT_NE(energy.log_sentence.find("another meter"), std::string::npos);
+    EXPECT_NE(energy.log_sentence.text().find("another meter"), std::string::npos);
 }
 
 TEST(LogTrack, a_register_that_is_zeroed_within_the_log_goes_on) {
@@ -137,14 +137,14 @@ TEST(LogTrack, where_nothing_was_logged_is_said_and_the_register_counts_across_i
     give_log(run.record(), samples);
     EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
-    EXPECT_NE(energy.log_sentence.find("Nothing was logged from " + moments(7200, 7560) + " and " + moments(18'000, 19'800) +
-                                       "; the register counts what flowed meanwhile."),
+    EXPECT_NE(energy.log_sentence.text().find("Nothing was logged from " + moments(7200, 7560) + " and " + moments(18'000, 19'800) +
+                                              "; the register counts what flowed meanwhile."),
               std::string::npos)
         << energy.log_sentence;
     for (int h = 3; h < 8; ++h) lose(3600 * h + 1200, 3600 * h + 1800);
     give_log(run.record(), samples);
     energy = analyse_energy(run.record());
-    EXPECT_NE(energy.log_sentence.find("Nothing was logged for 6 stretches, the longest from " + moments(18'000, 19'800)), std::string::npos)
+    EXPECT_NE(energy.log_sentence.text().find("Nothing was logged for 6 stretches, the longest from " + moments(18'000, 19'800)), std::string::npos)
         << energy.log_sentence;
 }
 
@@ -163,7 +163,7 @@ TEST(LogTrack, rows_of_a_register_that_show_0_for_a_moment_are_left_out) {
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_NEAR(*energy.delivered_wh.value, 800, 1);
     EXPECT_TRUE(energy.track.register_corrections.empty());
-    EXPECT_NE(energy.log_sentence.find("2 values of its register fitted nothing"), std::string::npos) << energy.log_sentence;
+    EXPECT_NE(energy.log_sentence.text().find("2 values of its register fitted nothing"), std::string::npos) << energy.log_sentence;
 }
 
 TEST(LogTrack, registers_noted_by_hand_fill_in_where_the_log_of_the_same_meter_says_nothing) {
@@ -225,7 +225,7 @@ TEST(LogTrack, a_gap_in_integrated_power_is_bounded_and_never_bridged) {
     const EnergyAnalysis missing = analyse_energy(run.record());
     EXPECT_EQ(missing.delivered_wh.kind, Kind::at_least);
     EXPECT_NEAR(*missing.delivered_wh.value, 758, 0.5);
-    EXPECT_NE(missing.track.missing_reason.find("up to 40 Wh may have flowed at the highest power of 80 W"), std::string::npos)
+    EXPECT_NE(missing.track.missing_reason.text().find("up to 40 Wh may have flowed at the highest power of 80 W"), std::string::npos)
         << missing.track.missing_reason;
 }
 
@@ -238,7 +238,7 @@ TEST(LogTrack, registers_noted_by_hand_go_before_integrated_power_which_is_held_
     const EnergyAnalysis energy = analyse_energy(run.record());
     EXPECT_FALSE(energy.track.log);
     EXPECT_NEAR(*energy.delivered_wh.value, 760, 1e-9);
-    EXPECT_NE(energy.log_sentence.find("5.3 % more, more than steps and sampling explain"), std::string::npos) << energy.log_sentence;
+    EXPECT_NE(energy.log_sentence.text().find("5.3 % more, more than steps and sampling explain"), std::string::npos) << energy.log_sentence;
 }
 
 TEST(LogTrack, power_that_agrees_with_the_register_is_said_to) {

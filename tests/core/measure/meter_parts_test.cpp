@@ -21,8 +21,8 @@ RecordBuilder two_loads() {
     return run;
 }
 
-bool says(const std::vector<std::string>& remarks, const std::string& part) {
-    return std::ranges::any_of(remarks, [&](const std::string& remark) { return remark.find(part) != std::string::npos; });
+bool says(const std::vector<Message>& remarks, const std::string& part) {
+    return std::ranges::any_of(remarks, [&](const Message& remark) { return remark.text().find(part) != std::string::npos; });
 }
 
 TEST(MeterParts, each_load_gets_its_own_correction_and_uncertainty) {
@@ -110,11 +110,11 @@ TEST(MeterParts, after_a_swap_to_a_meter_that_is_not_stated_there_is_no_interval
     const EnergyAnalysis energy = analyse_energy(swapped().record());
     EXPECT_NEAR(energy.track.total_wh(), 1.02 * 200 + 300, 1e-9) << "nothing is known of its correction";
     EXPECT_FALSE(energy.budget.half_width_wh.has_value());
-    EXPECT_NE(energy.budget.half_width_method.find("another meter took over"), std::string::npos) << energy.budget.half_width_method;
+    EXPECT_NE(energy.budget.half_width_method.text().find("another meter took over"), std::string::npos) << energy.budget.half_width_method;
     EXPECT_FALSE(energy.delivered_wh.lower.has_value());
     RecordBuilder limitless = swapped();
     limitless.record().second_meter = Meter{MeterId("other"), "Other", 1.0, std::nullopt, std::nullopt, 1.0, {}};
-    EXPECT_NE(analyse_energy(limitless.record()).budget.half_width_method.find("of meter Other is not stated"), std::string::npos);
+    EXPECT_NE(analyse_energy(limitless.record()).budget.half_width_method.text().find("of meter Other is not stated"), std::string::npos);
 }
 
 TEST(MeterParts, each_line_of_a_budget_is_sensitivity_times_the_uncertainty_of_its_input) {

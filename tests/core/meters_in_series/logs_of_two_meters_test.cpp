@@ -87,7 +87,7 @@ TEST(LogsOfTwoMeters, a_gap_of_the_first_is_filled_by_the_second_and_delivered_e
             const EnergyAnalysis energy = analyse_energy(two.run.record);
             ASSERT_EQ(energy.delivered_wh.kind, Kind::measured) << energy.delivered_wh.reason << energy.log_sentence;
             covered += two.run.truth.delivered_wh >= *energy.delivered_wh.lower && two.run.truth.delivered_wh <= *energy.delivered_wh.upper;
-            EXPECT_NE(energy.log_sentence.find("the log of Second stands in with"), std::string::npos) << energy.log_sentence;
+            EXPECT_NE(energy.log_sentence.text().find("the log of Second stands in with"), std::string::npos) << energy.log_sentence;
             const EnergyAnalysis whole = analyse_energy(two_logs(seed, false).run.record);
             EXPECT_GT(*energy.delivered_wh.half_width(), *whole.delivered_wh.half_width());
             RunRecord alone = two.run.record;

@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr std::size_t longest_text = 32'767; // characters in a cell, in UTF-16 code units
-constexpr lxw_color_t soft_ink = 0x66717B;
+constexpr lxw_color_t soft_ink = 0x5E6973;
 
 /// Keeps what the library prints off the standard error, since what went wrong is said in our words.
 class QuietStandardError {
