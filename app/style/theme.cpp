@@ -4,6 +4,7 @@
 #include "style/base_style.h"
 #include "style/style_sheet.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QEvent>
 #include <QPalette>
@@ -55,13 +56,14 @@ protected:
     bool eventFilter(QObject*, QEvent* event) override { return event->type() == QEvent::StyleChange; }
 };
 
-/// Whether somebody hid the widget or what it stands in, unlike what waits for its window to be shown. Pages of a stack are not put away: its size
-/// follows from all of them.
+/// Whether somebody hid the widget or what it stands in, unlike what waits for its window to be shown. Pages of a stack are not put away, as its size
+/// follows from all of them, nor are scroll bars, which come and go while their area is laid out.
 bool is_put_away(const QWidget& widget) {
     for (const QWidget* part = &widget; part && !part->isWindow(); part = part->parentWidget()) {
         if (!part->isHidden() || !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) continue;
         const auto* stack = qobject_cast<const QStackedWidget*>(part->parentWidget());
-        if (!stack || stack->indexOf(part) < 0) return true;
+        const bool of_an_area = qobject_cast<const QAbstractScrollArea*>(part->parentWidget()) != nullptr;
+        if (!of_an_area && (!stack || stack->indexOf(part) < 0)) return true;
     }
     return false;
 }
