@@ -13,7 +13,7 @@ namespace ullage {
 namespace {
 
 constexpr int due_every_ms = 60'000;
-constexpr int after_opened_ms = 3000;              ///< the window is drawn first
+constexpr int after_opened_ms = 3000;               ///< the window is drawn first
 constexpr qint64 rest_after_failure_ms = 3'600'000; ///< a full disk seldom empties within minutes
 
 } // namespace
