@@ -16,7 +16,7 @@ namespace ullage {
 namespace {
 
 constexpr int key_of_difference = Qt::UserRole;
-constexpr int arrival_lines = 5, difference_lines = 9;
+constexpr int arrival_lines = 5, difference_lines = 7;
 constexpr int join_form_letters = 92, widest_join_form_px = 1100;
 enum JoinColumn { field_column, here_column, there_column, join_columns };
 
