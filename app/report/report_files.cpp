@@ -44,7 +44,7 @@ Result<int> write_report_files(const Report& report, const ReportPictures& pictu
     for (const ReportBlock* block : shown_blocks(report, pictures)) {
         Result<void> written;
         if (const auto* table = std::get_if<ReportTable>(block); table && table->whole) {
-            written = write_table(*table->whole, TableFormat::html, native_path(next_path(shown(table->whole->title), "html")), own);
+            written = write_table(*table->whole, TableFormat::html, native_path(next_path(shown(table->whole->title.text()), "html")), own);
         } else if (const auto* picture = std::get_if<ReportPicture>(block)) {
             const PictureContent& content = pictures.at(picture->key);
             if (std::holds_alternative<PhotoContent>(content)) continue; // the tester has it as a file
