@@ -204,7 +204,7 @@ void LoadListsPage::showAppliances() {
     no_appliances_->setVisible(!any);
     QStringList words;
     if (any)
-        for (const std::string& remark : table.remarks) words << text_of(remark);
+        for (const Message& remark : table.remarks) words << text_of(remark);
     totals_->setText(words.join(QLatin1Char('\n')));
     totals_->setVisible(!words.isEmpty());
     setChosen();

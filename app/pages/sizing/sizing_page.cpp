@@ -233,7 +233,7 @@ void SizingPage::refresh() {
     refreshing_ = false;
     months_->setVisible(!sizing_.list_needs.months.empty());
     no_months_->setVisible(sizing_.list_needs.months.empty());
-    rule_words_->setText(joined_lines(sizing_rules_table(sizing_).remarks));
+    rule_words_->setText(joined_lines(texts(sizing_rules_table(sizing_).remarks)));
     assumed_->setText(joined_lines(texts(sizing_.remarks)));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
                          .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
