@@ -67,9 +67,14 @@ signals:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
-    LineView* view_;
+    /// The view with all that was set so far, made when it is first wanted: charts of tabs that nobody looks at cost their content alone.
+    LineView& view() const;
+
+    mutable LineView* view_ = nullptr;
+    ChartContent waiting_; ///< until there is a view
 };
 
 } // namespace ullage

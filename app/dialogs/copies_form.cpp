@@ -7,6 +7,7 @@
 
 #include <QDate>
 #include <QFileInfo>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QLocale>
@@ -40,7 +41,12 @@ CopiesForm::CopiesForm(std::vector<BackupCopy> copies, const QString& logbook, F
     addWide(list_);
     look_->setObjectName(QStringLiteral("lookButton"));
     look_->setAutoDefault(false);
-    addWide(look_);
+    auto* buttons = new QWidget(this);
+    auto* line = new QHBoxLayout(buttons);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(look_);
+    line->addStretch();
+    addWide(buttons);
     words_ = addParagraph(QStringLiteral("copyWords"), QString());
     connect(look_, &QPushButton::clicked, this, &CopiesForm::lookAt);
     connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {

@@ -5,13 +5,11 @@
 #include "style/words.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTreeWidget>
 
 #include <algorithm>
-#include <tuple>
 
 namespace ullage {
 
@@ -19,7 +17,8 @@ namespace {
 
 constexpr int key_of_difference = Qt::UserRole;
 constexpr int arrival_lines = 5, difference_lines = 9;
-enum JoinColumn { record_column, field_column, here_column, there_column, join_columns };
+constexpr int join_form_letters = 92, widest_join_form_px = 1100;
+enum JoinColumn { field_column, here_column, there_column, join_columns };
 
 int height_of(const QWidget& widget, int lines) { return lines * (widget.fontMetrics().height() + spacing::half_px); }
 
@@ -40,6 +39,7 @@ QString matter_words(const JoinDifference& difference) {
 JoinForm::JoinForm(const JoinPlan& plan, const QString& other, QWidget* parent)
     : FormDialog(tr("Join another logbook"), tr("Join"), parent), plan_(plan) {
     setObjectName(QStringLiteral("joinForm"));
+    setMinimumWidth(std::min(fontMetrics().averageCharWidth() * join_form_letters, widest_join_form_px));
     showArrivals(other);
     if (!plan_.differences.empty()) showDifferences();
     showNotices();
@@ -71,46 +71,50 @@ void JoinForm::showDifferences() {
     differences_->setObjectName(QStringLiteral("differencesTree"));
     differences_->setAccessibleName(tr("What differs"));
     differences_->setColumnCount(join_columns);
-    differences_->setHeaderLabels({tr("take"), tr("what"), tr("here"), tr("in the other")});
+    differences_->setHeaderLabels({tr("take from the other"), tr("here"), tr("in the other")});
     differences_->setRootIsDecorated(false);
     differences_->setAllColumnsShowFocus(true);
     differences_->setMinimumHeight(height_of(*differences_, difference_lines));
     for (const JoinDifference& difference : plan_.differences) {
-        auto* item = new QTreeWidgetItem(differences_, {text_of(difference.title), matter_words(difference)});
-        item->setData(record_column, key_of_difference, text_of(difference.key()));
+        const QString title = text_of(difference.title);
+        auto* item = new QTreeWidgetItem(differences_, {tr("%1: %2", "a record, and in what it differs").arg(title, matter_words(difference))});
+        item->setData(field_column, key_of_difference, text_of(difference.key()));
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-        item->setCheckState(record_column, Qt::Unchecked);
-        item->setToolTip(record_column, text_of(difference.title));
+        item->setCheckState(field_column, Qt::Unchecked);
+        item->setFirstColumnSpanned(true);
+        item->setToolTip(field_column, item->text(field_column));
         for (const JoinField& field : difference.fields) {
             const auto shown = [](const std::string& value) { return value.empty() ? tr("not stated") : text_of(value); };
-            auto* line = new QTreeWidgetItem(item, {QString(), text_of(field.name), shown(field.here), shown(field.there)});
+            auto* line = new QTreeWidgetItem(item, {text_of(field.name), shown(field.here), shown(field.there)});
             for (const int column : {here_column, there_column}) line->setToolTip(column, line->text(column));
             line->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
         }
     }
     differences_->expandAll();
     differences_->setItemsExpandable(false);
-    constexpr int record_letters = 46, other_letters = 20;
+    constexpr int field_letters = 30, value_letters = 28;
     const int letter_px = differences_->fontMetrics().averageCharWidth();
-    differences_->header()->setStretchLastSection(true);
-    differences_->setColumnWidth(record_column, record_letters * letter_px);
-    for (const int column : {field_column, here_column, there_column}) differences_->setColumnWidth(column, other_letters * letter_px);
-    differences_->setMinimumWidth((record_letters + 3 * other_letters) * letter_px);
+    differences_->setColumnWidth(field_column, field_letters * letter_px);
+    differences_->setColumnWidth(here_column, value_letters * letter_px);
     differences_->setCurrentItem(differences_->topLevelItem(0));
     addWide(differences_);
     auto* buttons = new QWidget(this);
     auto* line = new QHBoxLayout(buttons);
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(spacing::grid_px);
-    const std::tuple<const char*, QString, std::set<std::string>> choices[] = {
-        {"keepAllButton", tr("&Keep all as here"), {}},
-        {"takeNewerButton", tr("Take what was changed &there alone"), plan_.keys_changed_there_only()},
-        {"takeAllButton", tr("Take &all from the other"), plan_.all_keys()}};
-    for (const auto& [name, text, keys] : choices) {
-        auto* button = new QPushButton(text, buttons);
-        button->setObjectName(QLatin1String(name));
+    const struct {
+        const char* name;
+        QString text, tip;
+        std::set<std::string> keys;
+    } choices[] = {{"keepAllButton", tr("&Keep all"), tr("Nothing is taken from the other logbook"), {}},
+                   {"takeNewerButton", tr("Take &newer"), tr("Takes what was changed in the other logbook alone"), plan_.keys_changed_there_only()},
+                   {"takeAllButton", tr("Take &all"), tr("Takes every difference from the other logbook"), plan_.all_keys()}};
+    for (const auto& choice : choices) {
+        auto* button = new QPushButton(choice.text, buttons);
+        button->setObjectName(QLatin1String(choice.name));
+        button->setToolTip(choice.tip);
         button->setAutoDefault(false);
-        connect(button, &QPushButton::clicked, this, [this, ticked = keys] { tick(ticked); });
+        connect(button, &QPushButton::clicked, this, [this, keys = choice.keys] { tick(keys); });
         line->addWidget(button);
     }
     line->addStretch();
@@ -133,8 +137,8 @@ void JoinForm::showNotices() {
 void JoinForm::tick(const std::set<std::string>& keys) {
     for (int row = 0; row < differences_->topLevelItemCount(); ++row) {
         auto* item = differences_->topLevelItem(row);
-        const bool taken = keys.contains(utf8_of(item->data(record_column, key_of_difference).toString()));
-        item->setCheckState(record_column, taken ? Qt::Checked : Qt::Unchecked);
+        const bool taken = keys.contains(utf8_of(item->data(field_column, key_of_difference).toString()));
+        item->setCheckState(field_column, taken ? Qt::Checked : Qt::Unchecked);
     }
 }
 
@@ -142,7 +146,7 @@ void JoinForm::read() {
     taken_.clear();
     for (int row = 0; differences_ && row < differences_->topLevelItemCount(); ++row) {
         const auto* item = differences_->topLevelItem(row);
-        if (item->checkState(record_column) == Qt::Checked) taken_.insert(utf8_of(item->data(record_column, key_of_difference).toString()));
+        if (item->checkState(field_column) == Qt::Checked) taken_.insert(utf8_of(item->data(field_column, key_of_difference).toString()));
     }
 }
 

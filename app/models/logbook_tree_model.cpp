@@ -185,7 +185,7 @@ QString LogbookTreeModel::title(const Node& node) const {
     case Row::run: {
         const auto* record = document_.run(RunId(node.uuid));
         if (!record) return {};
-        if (!waitsForAnalysis(record->unit.uuid)) return runTitle(*record, document_.analysis(record->run.uuid).energy);
+        if (!waitsForAnalysis(record->unit.uuid)) return runTitle(*record, *document_.casebook().energy(record->run.uuid));
         EnergyAnalysis day_alone;
         const auto first = std::ranges::find(record->readings, false, &Reading::withdrawn);
         if (first != record->readings.end()) day_alone.start_ms = first->values.time_ms;
@@ -226,10 +226,10 @@ std::optional<double> LogbookTreeModel::filledWh(const UnitId& unit_uuid) const 
     bool measured = false;
     for (const auto* record : document_.runs(unit_uuid)) {
         if (record->run.kind != RunKind::drain) continue;
-        const auto& energy = document_.analysis(record->run.uuid).energy;
-        const bool this_measured = energy.usable_fraction.kind == Kind::measured;
-        if (!energy.delivered_wh.value || (measured && !this_measured)) continue;
-        delivered = energy.delivered_wh.value;
+        const auto energy = document_.casebook().energy(record->run.uuid);
+        const bool this_measured = energy->usable_fraction.kind == Kind::measured;
+        if (!energy->delivered_wh.value || (measured && !this_measured)) continue;
+        delivered = energy->delivered_wh.value;
         measured = this_measured;
     }
     return delivered;

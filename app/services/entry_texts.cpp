@@ -48,11 +48,10 @@ constexpr NumberField number_fields[] = {
 
 /// "14 May 2027 23:50", with seconds where there are any.
 QString local_time_text(UtcMs time_ms, const std::string& zone) {
-    static const char* const months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-    const LocalTime local = to_local(time_ms, zone);
+    const int second = to_local(time_ms, zone).second;
     const QString clock =
-        raw_text(clock_text(time_ms, zone)) + (local.second == 0 ? QString() : QStringLiteral(":%1").arg(local.second, 2, 10, QLatin1Char('0')));
-    return QStringLiteral("%1 %2 %3 %4").arg(local.day).arg(QLatin1String(months[std::clamp(local.month, 1, 12) - 1])).arg(local.year).arg(clock);
+        raw_text(clock_text(time_ms, zone)) + (second == 0 ? QString() : QStringLiteral(":%1").arg(second, 2, 10, QLatin1Char('0')));
+    return raw_text(date_text(time_ms, zone)) + QLatin1Char(' ') + clock;
 }
 
 EntryReading refused(EntryField field, const QString& message) { return {std::nullopt, field, message}; }

@@ -32,6 +32,12 @@ QString one_of(const QString& kept, std::initializer_list<const char*> known) {
     return std::ranges::any_of(known, [&](const char* word) { return kept == QLatin1String(word); }) ? kept : QString();
 }
 
+/// Only what changes is written, so that a start writes nothing.
+void put(QSettings& store, const QString& key, const QVariant& value) {
+    QVariant kept = store.value(key); // a file holds texts
+    if (!kept.isValid() || !kept.convert(value.metaType()) || kept != value) store.setValue(key, value);
+}
+
 QString memory_key(const QString& name) { return QStringLiteral("remembered/%1").arg(name); }
 QString layout_key(const QString& object_name) { return QStringLiteral("layout/%1").arg(object_name); }
 
@@ -53,18 +59,18 @@ void Settings::addRecentFile(const QString& path) {
     const auto absolute = QFileInfo(path).absoluteFilePath();
     files.removeAll(absolute);
     files.prepend(absolute);
-    store_.setValue(recent_key, files.mid(0, most_recent_files));
+    put(store_, recent_key, files.mid(0, most_recent_files));
 }
 
 void Settings::removeRecentFile(const QString& path) {
     auto files = recentFiles();
     files.removeAll(QFileInfo(path).absoluteFilePath());
-    store_.setValue(recent_key, files);
+    put(store_, recent_key, files);
 }
 
 QString Settings::lastFile() const { return store_.value(last_key).toString(); }
 
-void Settings::setLastFile(const QString& path) { store_.setValue(last_key, path.isEmpty() ? QString() : QFileInfo(path).absoluteFilePath()); }
+void Settings::setLastFile(const QString& path) { put(store_, last_key, path.isEmpty() ? QString() : QFileInfo(path).absoluteFilePath()); }
 
 Theme Settings::theme() const {
     const auto name = store_.value(theme_key).toString();
@@ -75,32 +81,32 @@ Theme Settings::theme() const {
 
 void Settings::setTheme(Theme theme) {
     const auto* name = theme == Theme::light ? "light" : theme == Theme::dark ? "dark" : "system";
-    store_.setValue(theme_key, QString::fromLatin1(name));
+    put(store_, theme_key, QString::fromLatin1(name));
 }
 
 int Settings::textStep() const { return std::clamp(store_.value(text_key, 0).toInt(), least_text_step, most_text_step); }
 
-void Settings::setTextStep(int step) { store_.setValue(text_key, std::clamp(step, least_text_step, most_text_step)); }
+void Settings::setTextStep(int step) { put(store_, text_key, std::clamp(step, least_text_step, most_text_step)); }
 
 bool Settings::chartsShown() const { return store_.value(charts_key, true).toBool(); }
 
-void Settings::setChartsShown(bool shown) { store_.setValue(charts_key, shown); }
+void Settings::setChartsShown(bool shown) { put(store_, charts_key, shown); }
 
 QByteArray Settings::layout(const QString& object_name) const { return store_.value(layout_key(object_name)).toByteArray(); }
 
-void Settings::setLayout(const QString& object_name, const QByteArray& state) { store_.setValue(layout_key(object_name), state); }
+void Settings::setLayout(const QString& object_name, const QByteArray& state) { put(store_, layout_key(object_name), state); }
 
 QString Settings::folder() const { return store_.value(folder_key).toString(); }
 
-void Settings::setFolderOf(const QString& file) { store_.setValue(folder_key, QFileInfo(file).absolutePath()); }
+void Settings::setFolderOf(const QString& file) { put(store_, folder_key, QFileInfo(file).absolutePath()); }
 
 QString Settings::remembered(const QString& name) const { return store_.value(memory_key(name)).toString(); }
 
-void Settings::remember(const QString& name, const QString& text) { store_.setValue(memory_key(name), text); }
+void Settings::remember(const QString& name, const QString& text) { put(store_, memory_key(name), text); }
 
 bool Settings::reminderSound() const { return store_.value(sound_key, false).toBool(); }
 
-void Settings::setReminderSound(bool on) { store_.setValue(sound_key, on); }
+void Settings::setReminderSound(bool on) { put(store_, sound_key, on); }
 
 bool Settings::backupOn() const { return store_.value(backup_key, true).toBool(); }
 

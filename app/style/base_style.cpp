@@ -4,11 +4,46 @@
 #include "style/theme.h"
 
 #include <QAbstractItemView>
+#include <QIcon>
+#include <QIconEngine>
 #include <QPainter>
+#include <QPointer>
 #include <QStyleFactory>
 #include <QStyleOption>
 
+#include <utility>
+
 namespace ullage {
+
+namespace {
+
+/// An icon of Fusion's that is asked for when it is wanted first.
+class LateIconEngine final : public QIconEngine {
+public:
+    LateIconEngine(QStyle& base, QStyle::StandardPixmap which) : base_(&base), which_(which) {}
+
+    void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State state) override {
+        icon().paint(painter, rect, Qt::AlignCenter, mode, state);
+    }
+    QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override { return icon().pixmap(size, mode, state); }
+    QSize actualSize(const QSize& size, QIcon::Mode mode, QIcon::State state) override { return icon().actualSize(size, mode, state); }
+    QList<QSize> availableSizes(QIcon::Mode mode, QIcon::State state) override { return icon().availableSizes(mode, state); }
+    QIconEngine* clone() const override { return new LateIconEngine(*this); }
+    QString key() const override { return QStringLiteral("ullage-late-icon"); }
+    bool isNull() override { return icon().isNull(); }
+
+private:
+    const QIcon& icon() {
+        if (base_) icon_ = std::exchange(base_, nullptr)->standardIcon(which_);
+        return icon_;
+    }
+
+    QPointer<QStyle> base_;
+    QStyle::StandardPixmap which_;
+    QIcon icon_;
+};
+
+} // namespace
 
 BaseStyle::BaseStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
@@ -21,6 +56,12 @@ int BaseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const
     case PM_ExclusiveIndicatorHeight: return qMax(16, option ? option->fontMetrics.height() - 1 : 16); // grows with the text
     default: return QProxyStyle::pixelMetric(metric, option, widget);
     }
+}
+
+QIcon BaseStyle::standardIcon(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const {
+    // Of a menu bar that is too narrow, and of a field with a text to be cleared.
+    if (which == SP_ToolBarHorizontalExtensionButton || which == SP_LineEditClearButton) return QIcon(new LateIconEngine(*baseStyle(), which));
+    return QProxyStyle::standardIcon(which, option, widget);
 }
 
 void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {

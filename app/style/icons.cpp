@@ -9,6 +9,8 @@
 #include <QPixmap>
 #include <QSvgRenderer>
 
+#include <memory>
+
 namespace ullage {
 namespace {
 
@@ -65,25 +67,17 @@ QColor tone_colour(GlyphTone tone, const Palette& p) {
 
 class GlyphEngine : public QIconEngine {
 public:
-    GlyphEngine(Glyph glyph, GlyphTone tone) : glyph_(glyph), tone_(tone) {
-        QFile file(QStringLiteral(":/ullage/icons/%1.svg").arg(QLatin1String(file_name(glyph))));
-        if (file.open(QIODevice::ReadOnly)) svg_ = file.readAll();
-    }
+    GlyphEngine(Glyph glyph, GlyphTone tone) : glyph_(glyph), tone_(tone) {}
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
         const QColor colour = tone_colour(tone_, current_palette());
-        if (colour != rendered_ || !renderer_.isValid()) {
-            QByteArray coloured = svg_;
-            coloured.replace("currentColor", colour.name().toLatin1());
-            renderer_.load(coloured);
-            rendered_ = colour;
-        }
+        if (colour != rendered_ || !renderer_) render(colour);
         painter->save();
         if (mode == QIcon::Disabled) painter->setOpacity(painter->opacity() * 0.45);
         const int side = qMin(rect.width(), rect.height());
         QRectF square(0, 0, side, side);
         square.moveCenter(QRectF(rect).center());
-        renderer_.render(painter, square);
+        renderer_->render(painter, square);
         painter->restore();
     }
 
@@ -97,14 +91,23 @@ public:
 
     QIconEngine* clone() const override { return new GlyphEngine(glyph_, tone_); }
     QString key() const override { return QStringLiteral("ullage-glyph"); }
-    bool isNull() override { return svg_.isEmpty(); }
+    bool isNull() override { return false; }
 
 private:
+    /// Most icons stand in menus that nobody opens: each is read when it is painted first.
+    void render(const QColor& colour) {
+        QFile file(QStringLiteral(":/ullage/icons/%1.svg").arg(QLatin1String(file_name(glyph_))));
+        QByteArray coloured = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+        coloured.replace("currentColor", colour.name().toLatin1());
+        if (!renderer_) renderer_ = std::make_unique<QSvgRenderer>();
+        renderer_->load(coloured);
+        rendered_ = colour;
+    }
+
     Glyph glyph_;
     GlyphTone tone_;
-    QByteArray svg_;
     QColor rendered_;
-    QSvgRenderer renderer_;
+    std::unique_ptr<QSvgRenderer> renderer_;
 };
 
 } // namespace

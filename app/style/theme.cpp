@@ -4,16 +4,20 @@
 #include "style/base_style.h"
 #include "style/style_sheet.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QEvent>
 #include <QPalette>
 #include <QPointer>
 #include <QScrollArea>
+#include <QSet>
+#include <QStackedWidget>
 #include <QStyle>
 #include <QStyleFactory>
 
 #include <memory>
 #include <optional>
+#include <utility>
 
 // Outside the namespace: the macro declares a function of global scope.
 static void load_resources() { Q_INIT_RESOURCE(ullage); }
@@ -43,22 +47,74 @@ bool platform_is_dark() {
     return fusion && looks_dark(fusion->standardPalette());
 }
 
-/// While it lives, these widgets are not told that their style changes, which would have each lay itself out.
+/// While it lives, no widget is told that its style changes, which would have each lay itself out.
 class Unseen final : public QObject {
 public:
-    enum class Who { everybody, hidden_scroll_areas };
-    Unseen(QApplication& application, Who who) : who_(who) { application.installEventFilter(this); }
+    explicit Unseen(QApplication& application) { application.installEventFilter(this); }
+
+protected:
+    bool eventFilter(QObject*, QEvent* event) override { return event->type() == QEvent::StyleChange; }
+};
+
+/// Whether somebody hid the widget or what it stands in, unlike what waits for its window to be shown. Pages of a stack are not put away, as its size
+/// follows from all of them, nor are scroll bars, which come and go while their area is laid out.
+bool is_put_away(const QWidget& widget) {
+    for (const QWidget* part = &widget; part && !part->isWindow(); part = part->parentWidget()) {
+        if (!part->isHidden() || !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) continue;
+        const auto* stack = qobject_cast<const QStackedWidget*>(part->parentWidget());
+        const bool of_an_area = qobject_cast<const QAbstractScrollArea*>(part->parentWidget()) != nullptr;
+        if (!of_an_area && (!stack || stack->indexOf(part) < 0)) return true;
+    }
+    return false;
+}
+
+/// Has what is put away styled when it comes into sight. Qt takes longer to style a widget than to make it, and most of what is put away, as bars
+/// and lines of fields are, is never seen.
+class StyledWhenShown final : public QObject {
+public:
+    static StyledWhenShown& instance() {
+        static StyledWhenShown only;
+        return only;
+    }
+
+    /// To be called before a style sheet is set: Qt styles anew what is marked as polished.
+    void begin(QApplication& application) {
+        QSet<const QObject*> waiting; // made anew, as what has gone since may have left its address to another
+        for (QWidget* widget : QApplication::allWidgets()) {
+            const bool polished = widget->testAttribute(Qt::WA_WState_Polished);
+            if (polished ? widget->isWindow() || !is_put_away(*widget) : !waiting_.contains(widget)) continue;
+            widget->setAttribute(Qt::WA_WState_Polished, false);
+            waiting.insert(widget);
+        }
+        waiting_ = std::move(waiting);
+        application.removeEventFilter(this);
+        application.installEventFilter(this);
+        setting_ = true;
+    }
+    void end() { setting_ = false; }
 
 protected:
     bool eventFilter(QObject* target, QEvent* event) override {
-        if (event->type() != QEvent::StyleChange) return false;
-        if (who_ == Who::everybody) return true;
+        if (event->type() == QEvent::Show) {
+            if (waiting_.remove(target)) style(*target);
+            return false;
+        }
+        if (!setting_ || event->type() != QEvent::StyleChange) return false;
+        if (waiting_.contains(target)) return true;
         const auto* area = qobject_cast<QScrollArea*>(target);
-        return area && !area->isVisible();
+        return area && !area->isVisible(); // they are laid out when they are shown
     }
 
 private:
-    Who who_;
+    static void style(QObject& widget) {
+        for (const QEvent::Type what : {QEvent::Polish, QEvent::StyleChange}) {
+            QEvent event(what);
+            QCoreApplication::sendEvent(&widget, &event);
+        }
+    }
+
+    QSet<const QObject*> waiting_; ///< whatever is made at the address of one that has gone is styled once more
+    bool setting_ = false;
 };
 
 QPalette widget_palette(const Palette& p) {
@@ -126,7 +182,7 @@ void prepare_theme(QApplication& application, Theme theme) {
     // Each of these goes through every widget there is, so the style stays: it asks for the colours whenever it draws. Changing a style sheet for
     // another is slower by far than taking it off first; what is between the two nobody sees.
     {
-        const Unseen between(application, Unseen::Who::everybody);
+        const Unseen between(application);
         application.setStyleSheet(QString());
     }
     if (!s.style) {
@@ -141,11 +197,9 @@ void apply_theme(QApplication& application, Theme theme) {
     prepare_theme(application, theme);
     State& s = state();
     s.applying = true;
-    {
-        // They are laid out when they are shown.
-        const Unseen behind(application, Unseen::Who::hidden_scroll_areas);
-        application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
-    }
+    StyledWhenShown::instance().begin(application);
+    application.setStyleSheet(style_sheet(*s.palette, QApplication::font()));
+    StyledWhenShown::instance().end();
     s.applying = false;
     emit ThemeNotifier::instance().themeChanged();
 }

@@ -12,8 +12,8 @@
 
 namespace ullage {
 
-/// A text of the program that stands outside any class, in the language of the person at the screen.
-[[nodiscard]] inline QString tr(const char* text) { return QCoreApplication::translate("ullage", text); }
+/// A text of the program that stands outside any class, in the language in use; `which` tells apart what is said alike in English alone.
+[[nodiscard]] inline QString tr(const char* text, const char* which = nullptr) { return QCoreApplication::translate("ullage", text, which); }
 
 /// UTF-8 text of core as the screen shows it: what acts unseen, such as a mark of direction in a name, is shown as an escape (clean_text() in
 /// formats/text/table_unicode.h).

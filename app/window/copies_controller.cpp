@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/copies_controller.h"
 
+#include "base/number.h"
 #include "dialogs/copies_form.h"
 #include "document/logbook_content.h"
 #include "services/background_work.h"
@@ -81,8 +82,8 @@ QString CopiesController::factsOf(const BackupCopy& copy) {
     if (!found) return tr("Not looked at.");
     if (!*found) return text_of(found->error().sentence());
     const LogbookContent& content = found->value().content;
-    const QString units = tr("%n unit(s)", nullptr, static_cast<int>(content.units.size()));
-    const QString runs = tr("%n run(s)", nullptr, static_cast<int>(content.runs.size()));
+    const QString units = text_of(count_text(static_cast<long>(content.units.size()), "unit", "units"));
+    const QString runs = text_of(count_text(static_cast<long>(content.runs.size()), "run", "runs"));
     const auto last = last_moment(content);
     if (!last) return tr("It holds %1 and %2, without readings.", "units and runs").arg(units, runs);
     return tr("It holds %1 and %2; the last reading is of %3, %4.", "units, runs, day and time")

@@ -29,9 +29,11 @@ const QString page_name = QStringLiteral("page");
 
 } // namespace
 
-PageStack::PageStack(Document& document, Settings& settings) : document_(document), settings_(settings), welcome_(new WelcomePage) {
+PageStack::PageStack(Document& document, Settings& settings)
+    : document_(document), settings_(settings), nothing_(new QWidget), welcome_(new WelcomePage(this)) {
     setObjectName(QStringLiteral("pagesStack"));
-    addWidget(welcome_);
+    addWidget(nothing_);
+    welcome_->hide();
 }
 
 QSize PageStack::minimumSizeHint() const {
@@ -40,7 +42,17 @@ QSize PageStack::minimumSizeHint() const {
     return {least.width(), std::min(least.height(), most_px)};
 }
 
-void PageStack::showWelcome() { setCurrentWidget(welcome_); }
+void PageStack::showWelcome() {
+    // A window that is still to be shown may open a logbook first.
+    if (currentWidget() == nothing_ && !isVisible()) return;
+    if (indexOf(welcome_) < 0) addWidget(welcome_);
+    setCurrentWidget(welcome_);
+}
+
+void PageStack::showEvent(QShowEvent* event) {
+    QStackedWidget::showEvent(event);
+    if (currentWidget() == nothing_) showWelcome();
+}
 
 void PageStack::forget() {
     unit_uuid_ = {};
@@ -59,7 +71,7 @@ void PageStack::leaveWhatIsGone() {
     if (page == run_page_ && !document_.run(run_uuid_)) {
         if (document_.unit(unit_uuid_)) showUnit(unit_uuid_);
         else showDefaultPage();
-    } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || (page == welcome_ && !document_.units().empty())) {
+    } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || ((page == welcome_ || page == nothing_) && !document_.units().empty())) {
         showDefaultPage();
     }
 }
@@ -166,7 +178,7 @@ void PageStack::showDefaultPage() {
     if (!document_.units().empty()) return showUnit(document_.units().front().uuid);
     unit_uuid_ = {};
     run_uuid_ = {};
-    setCurrentWidget(welcome_);
+    showWelcome();
     emit moved();
 }
 

@@ -31,7 +31,7 @@ class WelcomePage;
 class PageStack final : public QStackedWidget {
     Q_OBJECT
 public:
-    /// Both must outlive it. At first the welcome page is in sight.
+    /// Both must outlive it. The welcome page is in sight where nothing else is shown before the window is.
     PageStack(Document& document, Settings& settings);
 
     /// Never higher than a low screen has room for: pages arrange themselves by the height that they get.
@@ -90,6 +90,9 @@ signals:
     void error(const QString& sentence);
     void done(); ///< what went wrong on a page is answered
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     /// Computes what pages show of these units beside the window, where there is much of it; false where that was cancelled.
     [[nodiscard]] bool analyseFirst(const std::vector<UnitId>& unit_uuids, bool with_runs);
@@ -98,6 +101,7 @@ private:
 
     Document& document_;
     Settings& settings_;
+    QWidget* nothing_; ///< what a stack has in sight costs its layout, also before it is shown
     WelcomePage* welcome_;
     std::vector<PageEntry> page_table_;
     LatePage<UnitPage> unit_page_{"unitPage"};

@@ -14,7 +14,8 @@ namespace ullage {
 struct Casebook::RunCase {
     std::shared_ptr<const RunRecord> record;
     std::shared_ptr<UnitCase> unit;
-    std::shared_ptr<const RunAnalysis> own;       ///< of the run alone
+    std::shared_ptr<const EnergyAnalysis> energy; ///< of the run alone
+    std::shared_ptr<const RunAnalysis> own;       ///< the same with its gauge judged
     std::shared_ptr<const RunAnalysis> projected; ///< with what its unit's other runs say; only for a projection
     std::shared_ptr<const RunForecast> forecast;
     std::shared_ptr<const TwoAccounts> accounts;
@@ -55,10 +56,16 @@ void Casebook::set_runs(SharedRuns runs) {
         for (const auto& record : unit->runs) {
             const auto known = cases_.find(record->run.uuid);
             const bool same_run = known != cases_.end() && known->second->record == record;
-            if (same && same_run) cases.emplace(record->run.uuid, known->second);
-            else
-                cases.emplace(record->run.uuid,
-                              std::make_shared<RunCase>(RunCase{record, unit, same_run ? known->second->own : nullptr, {}, {}, {}}));
+            if (same && same_run) {
+                cases.emplace(record->run.uuid, known->second);
+                continue;
+            }
+            auto fresh = std::make_shared<RunCase>(RunCase{record, unit, {}, {}, {}, {}, {}});
+            if (same_run) {
+                fresh->energy = known->second->energy;
+                fresh->own = known->second->own;
+            }
+            cases.emplace(record->run.uuid, std::move(fresh));
         }
         units.emplace(uuid, unit);
     }
@@ -135,6 +142,19 @@ std::shared_ptr<const RunAnalysis> Casebook::own_analysis(RunCase& run) const {
     return kept_or(mutex_, run.own, [&] { return analyse_run(*run.record, given_options()); });
 }
 
+std::shared_ptr<const EnergyAnalysis> Casebook::own_energy(RunCase& run) const {
+    {
+        const std::lock_guard lock(mutex_);
+        if (run.own) return {run.own, &run.own->energy};
+    }
+    return kept_or(mutex_, run.energy, [&] { return analyse_judged_energy(*run.record, given_options()); });
+}
+
+std::shared_ptr<const EnergyAnalysis> Casebook::energy(const RunId& run_uuid) const {
+    const auto run = run_case(run_uuid);
+    return run ? own_energy(*run) : nullptr;
+}
+
 std::shared_ptr<const RunAnalysis> Casebook::analysis(const RunId& run_uuid) const {
     const auto run = run_case(run_uuid);
     if (!run) return nullptr;
@@ -151,12 +171,7 @@ std::vector<EnergyAnalysis> Casebook::energies_of(const UnitCase& unit) const {
     std::vector<EnergyAnalysis> energies;
     for (const auto& record : unit.runs) {
         const auto run = run_case(record->run.uuid);
-        std::shared_ptr<const RunAnalysis> known;
-        if (run && run->record == record) {
-            const std::lock_guard lock(mutex_);
-            known = run->own;
-        }
-        energies.push_back(known ? known->energy : analyse_judged_energy(*record, given_options()));
+        energies.push_back(run && run->record == record ? *own_energy(*run) : analyse_judged_energy(*record, given_options()));
     }
     return energies;
 }

@@ -51,6 +51,9 @@ public:
     /// Analysis of a run; where its usable fraction is a projection, through the gauge curve of an earlier run of its unit if there is one
     /// (project_through_curve).
     [[nodiscard]] std::shared_ptr<const RunAnalysis> analysis(const RunId& run_uuid) const;
+    /// The energy of a run by itself (analyse_judged_energy): what analysis() holds before an earlier run's curve refines a projection, but for its
+    /// sentence on further logs. Its gauge is judged only where the energy rests on it, so this takes a fraction of the time.
+    [[nodiscard]] std::shared_ptr<const EnergyAnalysis> energy(const RunId& run_uuid) const;
     /// What all runs of a unit say together (fit_unit).
     [[nodiscard]] std::shared_ptr<const UnitFit> fit(const UnitId& unit_uuid) const;
     /// The same with predictions, next run and drifts (analyse_unit).
@@ -76,6 +79,7 @@ private:
     [[nodiscard]] std::shared_ptr<UnitCase> unit_case(const UnitId& unit_uuid) const;
     [[nodiscard]] std::shared_ptr<RunCase> run_case(const RunId& run_uuid) const;
     [[nodiscard]] std::shared_ptr<const RunAnalysis> own_analysis(RunCase& run) const;
+    [[nodiscard]] std::shared_ptr<const EnergyAnalysis> own_energy(RunCase& run) const;
     [[nodiscard]] MeasureOptions given_options() const;
     [[nodiscard]] std::vector<EnergyAnalysis> energies_of(const UnitCase& unit) const;
     [[nodiscard]] std::shared_ptr<const std::vector<DrainSummary>> repeated_drains(UnitCase& unit) const;

@@ -36,16 +36,18 @@ Histories histories(const std::vector<Version>& here, const std::vector<Version>
 
 std::size_t live(const std::vector<Reading>& readings) { return static_cast<std::size_t>(std::ranges::count(readings, false, &Reading::withdrawn)); }
 
+/// Of runs of one kind; two without readings are not the same.
 bool same_readings(const KeptRun& one, const KeptRun& other) {
-    if (one.run.kind != other.run.kind || live(one.readings) == 0 || live(one.readings) != live(other.readings)) return false;
-    auto next = other.readings.begin();
-    for (const Reading& reading : one.readings) {
-        if (reading.withdrawn) continue;
-        while (next->withdrawn) ++next;
-        if (next->values != reading.values) return false;
-        ++next;
+    if (one.run.kind != other.run.kind) return false;
+    const auto skip_withdrawn = [](auto at, auto end) { return std::find_if(at, end, [](const Reading& reading) { return !reading.withdrawn; }); };
+    auto left = skip_withdrawn(one.readings.begin(), one.readings.end()), right = skip_withdrawn(other.readings.begin(), other.readings.end());
+    if (left == one.readings.end()) return false;
+    while (left != one.readings.end() && right != other.readings.end()) {
+        if (left->values != right->values) return false;
+        left = skip_withdrawn(std::next(left), one.readings.end());
+        right = skip_withdrawn(std::next(right), other.readings.end());
     }
-    return true;
+    return left == one.readings.end() && right == other.readings.end();
 }
 
 bool same_log(const Trace& one, const Trace& other) {
@@ -81,6 +83,14 @@ private:
     JoinDifference& add(JoinedKind kind, JoinMatter matter, std::string uuid, std::string title, Fields fields, std::set<std::string> needs = {}) {
         return plan_.differences.emplace_back(
             JoinDifference{kind, matter, std::move(uuid), std::move(title), std::move(fields), false, std::move(needs)});
+    }
+
+    /// The same of a reading, photo or log of a run that both have.
+    JoinDifference& add_in(const KeptRun& run, JoinedKind kind, JoinMatter matter, std::string uuid, std::string title, Fields fields,
+                           const JoinArrival& arrival) {
+        JoinDifference& added = add(kind, matter, std::move(uuid), std::move(title), std::move(fields), arrival.needs);
+        added.run_uuid = run.run.uuid;
+        return added;
     }
 
     /// What a record comes to that may be withdrawn in either; nothing where it is in both, or stands in neither.
@@ -240,8 +250,8 @@ private:
             const Histories how = histories(here.value(), there.value());
             if (how == Histories::there_is_earlier) continue;
             const JoinMatter matter = deletion(mine.withdrawn, reading.withdrawn).value_or(JoinMatter::differs);
-            add(JoinedKind::reading, matter, reading.uuid.text(), reading_title(mine, own, title),
-                differing_fields(mine.values, reading.values, own.run.time_zone), arrival.needs)
+            add_in(own, JoinedKind::reading, matter, reading.uuid.text(), reading_title(mine, own, title),
+                   differing_fields(mine.values, reading.values, own.run.time_zone), arrival)
                 .changed_there_only = how == Histories::here_is_earlier;
         }
         // In the order in which they were entered there.
@@ -264,7 +274,8 @@ private:
             const JoinMatter matter = deletion(mine->withdrawn, photo.withdrawn).value_or(JoinMatter::differs);
             Fields fields;
             if (tied_there) fields.push_back({"reading", "", "the reading that it shows"});
-            add(JoinedKind::photo, matter, photo.uuid.text(), fmt::format("photo {} in {}", mine->file_name, title), std::move(fields), arrival.needs)
+            add_in(own, JoinedKind::photo, matter, photo.uuid.text(), fmt::format("photo {} in {}", mine->file_name, title), std::move(fields),
+                   arrival)
                 .changed_there_only = mine->version < photo.version;
         }
     }
@@ -276,7 +287,7 @@ private:
             const auto mine = std::ranges::find(own.traces, trace.uuid, &Trace::uuid);
             const std::string log_title = fmt::format("log {} in {}", trace.file_name, title);
             if (mine != own.traces.end() && mine->withdrawn != trace.withdrawn) {
-                add(JoinedKind::log, *deletion(mine->withdrawn, trace.withdrawn), trace.uuid.text(), log_title, {}, arrival.needs);
+                add_in(own, JoinedKind::log, *deletion(mine->withdrawn, trace.withdrawn), trace.uuid.text(), log_title, {}, arrival);
                 continue;
             }
             if (trace.withdrawn || (mine != own.traces.end() && mine->samples >= trace.samples)) continue;
@@ -289,8 +300,8 @@ private:
                 continue;
             }
             const bool grown = mine != own.traces.end();
-            add(JoinedKind::log, grown ? JoinMatter::differs : JoinMatter::overlapping, trace.uuid.text(), log_title,
-                differing_fields(*beside, trace, own.run.time_zone), arrival.needs)
+            add_in(own, JoinedKind::log, grown ? JoinMatter::differs : JoinMatter::overlapping, trace.uuid.text(), log_title,
+                   differing_fields(*beside, trace, own.run.time_zone), arrival)
                 .changed_there_only = grown;
         }
     }

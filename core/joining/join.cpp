@@ -165,19 +165,8 @@ private:
         };
     }
 
-    /// The run that has the reading, photo or log of this identifier.
-    void note_run_of(const std::string& uuid) {
-        for (const KeptRun& run : t_.whole.runs) {
-            const auto has = [&uuid](const auto& things) {
-                return std::ranges::any_of(things, [&uuid](const auto& thing) { return thing.uuid.text() == uuid; });
-            };
-            if (has(run.readings) || has(run.photos) || has(run.traces)) joined_.changed_runs.insert(run.run.uuid);
-        }
-    }
-
     Result<void> take(const JoinDifference& difference) {
-        if (difference.kind == JoinedKind::reading || difference.kind == JoinedKind::photo || difference.kind == JoinedKind::log)
-            note_run_of(difference.uuid);
+        if (!difference.run_uuid.empty()) joined_.changed_runs.insert(difference.run_uuid);
         switch (difference.kind) {
         case JoinedKind::unit: return take_unit(difference);
         case JoinedKind::meter: return take_meter(difference);
@@ -296,24 +285,21 @@ private:
         const TraceId uuid(difference.uuid);
         if (difference.matter == JoinMatter::withdrawn_here || difference.matter == JoinMatter::withdrawn_there)
             return take_deletion(&Logbook::set_trace_withdrawn, uuid, difference.matter);
-        for (const KeptRun& run : t_.whole.runs) {
-            const auto trace = std::ranges::find(run.traces, uuid, &Trace::uuid);
-            if (trace == run.traces.end()) continue;
-            const KeptRun& own = *h_.runs.at(run.run.uuid);
-            if (trace->meter_uuid)
-                if (auto done = bring_back(*trace->meter_uuid); !done) return done;
-            bool known = false;
-            for (const Trace& other : own.traces) {
-                known = known || other.uuid == uuid;
-                if (other.withdrawn || trace_overlap(*trace, other, own.run.meter_uuid) == TraceOverlap::none) continue;
-                if (auto done = take_deletion(&Logbook::set_trace_withdrawn, other.uuid, JoinMatter::withdrawn_there); !done) return done;
-            }
-            // A log that has grown there is a log of its own here: what is in the logbook never changes.
-            RecordSelection log;
-            log.traces.emplace_back(uuid, known ? TraceId(new_uuid()) : TraceId());
-            if (auto done = here_.take_over(there_, log); !done) return done;
-            came(&Logbook::set_trace_withdrawn, known ? log.traces.front().second : uuid);
+        const KeptRun &own = *h_.runs.at(difference.run_uuid), &run = *t_.runs.at(difference.run_uuid);
+        const Trace& trace = *std::ranges::find(run.traces, uuid, &Trace::uuid);
+        if (trace.meter_uuid)
+            if (auto done = bring_back(*trace.meter_uuid); !done) return done;
+        bool known = false;
+        for (const Trace& other : own.traces) {
+            known = known || other.uuid == uuid;
+            if (other.withdrawn || trace_overlap(trace, other, own.run.meter_uuid) == TraceOverlap::none) continue;
+            if (auto done = take_deletion(&Logbook::set_trace_withdrawn, other.uuid, JoinMatter::withdrawn_there); !done) return done;
         }
+        // A log that has grown there is a log of its own here: what is in the logbook never changes.
+        RecordSelection log;
+        log.traces.emplace_back(uuid, known ? TraceId(new_uuid()) : TraceId());
+        if (auto done = here_.take_over(there_, log); !done) return done;
+        came(&Logbook::set_trace_withdrawn, known ? log.traces.front().second : uuid);
         return {};
     }
 

@@ -41,6 +41,7 @@ struct JoinDifference {
     /// What stands here is an earlier version of what the other says: it was changed there alone.
     bool changed_there_only = false;
     std::set<std::string> needs{}; ///< keys of differences without which this one is of no account
+    RunId run_uuid{};              ///< of a reading, photo or log
 
     /// Names it among all differences of two logbooks.
     [[nodiscard]] std::string key() const { return std::string(joined_kind_text(kind)) + " " + uuid; }

@@ -167,7 +167,7 @@ StripFigure cut_off(const RunRecord& record, const RunForecast& forecast, UtcMs 
         return figure;
     }
     // "05:10" and "to Tue 06:40": six such cells stand in one line. A cut-off a day ahead is told in hours, its moment in the hint.
-    const QString to = QStringLiteral(" to ");
+    const QString to = text_of(say(phrase("forecast", "%1 to %2"), Message(), Message())); // as it stands between the two, with its blanks
     const QString shown = hours_between(as_of_ms, forecast.cut_off->upper_ms) >= 24 ? hours : range;
     const bool begun = forecast.cut_off->lower_ms < as_of_ms; // what has passed is no longer ahead
     figure.value = begun && shown != hours ? tr("now") : shown.section(to, 0, 0);

@@ -206,6 +206,7 @@ void AccountsView::arrangeSides() {
 
 void AccountsView::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
+    if (right_.sentence->text().isEmpty()) return; // nothing is told yet
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::PaletteChange) {
         applyFonts();
         arrangeSides();

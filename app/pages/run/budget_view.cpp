@@ -49,6 +49,7 @@ void BudgetView::fitColumns() {
 }
 
 void BudgetView::fitRows() {
+    if (!isVisible()) return; // it is a tab, and measuring wrapped rows takes long
     // A wrapped row's own height leaves no air to the next.
     view_->resizeRowsToContents();
     for (int row = 0; row < model_->rowCount(); ++row) view_->setRowHeight(row, view_->rowHeight(row) + spacing::grid_px + 2);
@@ -62,6 +63,11 @@ void BudgetView::changeEvent(QEvent* event) {
         fitColumns();
         fitRows();
     }
+}
+
+void BudgetView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    fitRows();
 }
 
 void BudgetView::setEnergy(const EnergyAnalysis& energy) {

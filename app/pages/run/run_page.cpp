@@ -91,6 +91,7 @@ void RunPage::showRun(const RunId& runUuid) {
     photos_->setRun(runUuid);
     chooseReadings({}, nullptr);
     refresh();
+    arrangeAhead();
     if (model_->rowCount() > 0) readings_->scrollToBottom();
 }
 

@@ -129,6 +129,7 @@ private:
     /// Tells what went wrong, or that nothing did.
     void tell(const Result<void>& outcome);
     void arrange();
+    void arrangeAhead(); ///< for about the size that a window will give the page, which it has not yet shown
     void placeResults(bool as_tab);
     void placeReadings(bool as_tab);
     void placeAccounts(bool as_tab);

@@ -33,6 +33,7 @@ namespace {
 
 /// Lines of text that the levels of the page need at least.
 constexpr int table_lines = 14, charts_lines = 14, results_lines = 8;
+constexpr int head_lines = 7; ///< of head and strip, while nothing has been laid out
 
 /// Scrolls its content up and down only: it is never narrower than that.
 class UpDownScroll final : public QScrollArea {
@@ -133,7 +134,9 @@ void RunPage::arrange() {
     const int both_px = readings_->neededWidth() + charts_->neededWidth() + 2 * spacing::page_margin_px + halves_->handleWidth();
     const bool stacked = charts_shown_ && (window()->width() < spacing::stacking_width_px || width() < both_px);
     const int line_px = QFontMetrics(text_font(TextSize::body)).height();
-    int free_px = height() - head_->height() - strip_->height() - 3 * spacing::page_margin_px;
+    const bool laid_out = isVisible() || !testAttribute(Qt::WA_PendingResizeEvent);
+    const int head_px = laid_out ? head_->height() + strip_->height() : line_px * head_lines;
+    int free_px = height() - head_px - 3 * spacing::page_margin_px;
     if (accounts_told_) {
         // The entry row and some readings come first; both accounts give way to a tab where they would take their room.
         const int accounts_px = accounts_->heightIn(std::max(1, width() - 2 * spacing::page_margin_px)) + spacing::grid_px + 2;
@@ -157,6 +160,13 @@ void RunPage::arrange() {
         levels_->setSizes({height() - results_px, results_px});
         parts_sized_ = isVisible();
     }
+}
+
+void RunPage::arrangeAhead() {
+    // Under a style sheet, which comes just before the window is shown, each part that changes its place is styled anew with all that is in it.
+    if (parts_sized_ || window() == this || window()->isVisible()) return;
+    resize(window()->width() * 5 / 6, window()->height() - 5 * fontMetrics().height()); // beside the logbook, between menus and status
+    arrange();
 }
 
 void RunPage::placeResults(bool as_tab) {

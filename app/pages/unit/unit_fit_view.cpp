@@ -171,7 +171,7 @@ void UnitFitView::setUnit(const UnitAnalysis& analysis, const std::vector<Measur
     off_chart_->setVisible(!off_chart_->text().isEmpty());
     unused_->setText(unused_runs_text(fit));
     unused_->setVisible(!unused_->text().isEmpty());
-    fitWords();
+    if (window()->isVisible()) fitWords(); // else once it is shown
     const bool rated = analysis.unit.rated_energy_wh.value_or(0) > 0;
     tabs_->setTabText(0, rated ? tr("Usable fraction") : tr("Deliverable energy"));
     const std::optional<double> next_w = analysis.next_run ? std::optional(analysis.next_run->load_w) : std::nullopt;

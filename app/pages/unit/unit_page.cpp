@@ -32,6 +32,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -210,7 +211,12 @@ void UnitPage::refresh() {
     report_->setEnabled(!runs.empty());
     for (QPushButton* changing : {import_, edit_, start_}) changing->setEnabled(!document_.isLooking());
     empty_->setVisible(runs.empty());
-    arrangeColumns();
+    columns_arranged_ = false;
+    if (window()->isVisible()) arrange(); // else once it is shown, with the size of text that it has then
+}
+
+void UnitPage::arrange() {
+    if (!std::exchange(columns_arranged_, true)) arrangeColumns();
     arrangeLevels();
 }
 
@@ -236,7 +242,9 @@ void UnitPage::arrangeLevels() {
 void UnitPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
-    QTimer::singleShot(0, this, [this] { arrangeLevels(); });
+    QTimer::singleShot(0, this, [this] {
+        if (window()->isVisible()) arrangeLevels();
+    });
 }
 
 void UnitPage::resizeEvent(QResizeEvent* event) {
@@ -246,7 +254,7 @@ void UnitPage::resizeEvent(QResizeEvent* event) {
 
 void UnitPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    arrangeLevels(); // only now the page has the size of text that it is shown with
+    arrange(); // only now the page has the size of text that it is shown with
 }
 
 void UnitPage::fillClaims(const Unit& unit) {

@@ -56,6 +56,7 @@ private:
     void fillVessel(const Unit& unit);
     void fillFit(const Unit& unit);
     void fillTested();
+    void arrange(); ///< what goes by the size of the text, once the page is in sight
     void arrangeColumns();
     void arrangeLevels(); ///< by the room that the page has for its letters
 
@@ -74,6 +75,7 @@ private:
     QFrame* vessel_panel_ = nullptr;
     QScrollArea* levels_ = nullptr; ///< all below the head
     ClaimsView* tested_;
+    bool columns_arranged_ = false;
 };
 
 } // namespace ullage

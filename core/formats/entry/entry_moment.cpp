@@ -5,8 +5,10 @@
 
 #include <array>
 #include <charconv>
+#include <set>
 #include <string>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 namespace ullage {
@@ -92,11 +94,38 @@ bool by_half_of_day(std::optional<bool> afternoon, LocalTime& time) {
     return true;
 }
 
+/// The same letters as plain_entry() gives of what is typed.
+std::string as_typed(const Message& message) { return plain_entry(message.text()); }
+
+/// Whether somebody typed this word, in English or in the language in use.
+bool is_word(std::string_view typed, const Phrase& word) { return typed == word.english || typed == as_typed(say(word)); }
+
+/// What stands at %1 of a phrase that was typed whole, in English or in the language in use.
+std::optional<std::string_view> typed_as(std::string_view typed, const Phrase& phrase) {
+    constexpr std::string_view place = "|";
+    for (const std::string& pattern : {as_typed(say(phrase, place)), say(phrase, place).english()}) {
+        const std::size_t at = pattern.find(place);
+        const std::string_view before = std::string_view(pattern).substr(0, at), after = std::string_view(pattern).substr(at + place.size());
+        if (typed.size() > before.size() + after.size() && typed.starts_with(before) && typed.ends_with(after))
+            return typed.substr(before.size(), typed.size() - before.size() - after.size());
+    }
+    return std::nullopt;
+}
+
+/// The month whose name begins so, in English or in the language in use; absent where several do.
 std::optional<int> month_from(std::string_view text) {
     if (text.size() < 3) return std::nullopt;
-    for (std::size_t i = 0; i < months.size(); ++i)
-        if (months[i].starts_with(text)) return int(i) + 1;
-    return std::nullopt;
+    std::set<int> meant;
+    for (int month = 1; month <= 12; ++month)
+        if (months[std::size_t(month - 1)].starts_with(text) || as_typed(say_month(month)).starts_with(text)) meant.insert(month);
+    return meant.size() == 1 ? std::optional(*meant.begin()) : std::nullopt;
+}
+
+/// The words of a date as every language has them: "14.", "de" and "mayo" become "14" and "mayo".
+std::vector<std::string_view> plain_date(std::vector<std::string_view> words) {
+    std::erase(words, "de");
+    if (words.size() > 2 && words.front().ends_with('.')) words.front().remove_suffix(1);
+    return words;
 }
 
 /// A local day and its neighbours, counted at noon, which no zone skips without skipping the day.
@@ -113,17 +142,18 @@ public:
         : now_ms_(now_ms - ((now_ms % 1000) + 1000) % 1000), limit_ms_(now_ms + ahead_ms), zone_(zone) {}
 
     Result<UtcMs> read(std::string_view typed, std::string_view original) const {
-        if (typed.empty() || typed == "now") return now_ms_;
+        if (typed.empty() || is_word(typed, phrase("entry", "now"))) return now_ms_;
         if (typed.front() == '-') return ago(typed.substr(1), original);
-        if (typed.ends_with(" ago")) return ago(typed.substr(0, typed.size() - 4), original);
+        if (const auto before = typed_as(typed, phrase("entry", "%1 ago"))) return ago(*before, original);
         if (typed.size() > 4 && typed[4] == '-') return iso(typed);
         auto words = words_of(typed);
         const std::optional<bool> afternoon = take_half_of_day(words);
         LocalTime time;
         if (words.empty() || !take_clock(words.back(), time) || !by_half_of_day(afternoon, time)) return no_moment(original);
         if (words.size() == 1) return latest_clock(time);
-        if (words.size() == 2 && words[0] == "today") return on_day(to_local(now_ms_, zone_), time);
-        if (words.size() == 2 && words[0] == "yesterday") return on_day(day_before(to_local(now_ms_, zone_)), time);
+        if (words.size() == 2 && is_word(words[0], phrase("entry", "today"))) return on_day(to_local(now_ms_, zone_), time);
+        if (words.size() == 2 && is_word(words[0], phrase("entry", "yesterday"))) return on_day(day_before(to_local(now_ms_, zone_)), time);
+        words = plain_date(std::move(words));
         if (words.size() == 3 || words.size() == 4) return on_date(words, time, original);
         return no_moment(original);
     }

@@ -22,11 +22,12 @@ namespace ullage {
 
 /// The moment a tester means, seen from `now_ms` in `zone`. "Past" reaches 10 minutes ahead of now, since clocks
 /// differ. Understood are
-/// - nothing, or `now`: now, in whole seconds;
+/// - nothing, or `now`: now, in whole seconds (this word and those below also in the language in use);
 /// - `02:40`, `2:40`, `02.40`, `0240`, `02:40:30`, `2:40 am`, `2:40pm`: the latest such time of day that is past;
 /// - `-10m`, `-1h30m`, `-2h`, `10 min ago`: so long before now;
 /// - `today 02:40`, `yesterday 23:50`;
-/// - `14 May 23:50` (without a year the latest that is past), `14 May 2027 23:50`; English months, from 3 letters;
+/// - `14 May 23:50` (without a year the latest that is past), `14 May 2027 23:50`; months of English and of the language in
+///   use, from 3 letters, as `14. Mai`, `14 de mayo`;
 /// - date and time by ISO 8601.
 /// Of a local time that occurs twice the later is taken if it is past, else the earlier. Errors: other text, a
 /// time that the zone skips, no such date.

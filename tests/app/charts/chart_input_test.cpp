@@ -9,6 +9,7 @@
 #include <QApplication>
 #include <QGraphicsView>
 #include <QImage>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -51,6 +52,27 @@ protected:
 };
 
 } // namespace
+
+TEST(LineChart, makes_its_drawing_when_it_is_wanted_first_and_tells_its_content_before) {
+    QWidget page;
+    LineChart chart(&page);
+    QPushButton next(QStringLiteral("next"), &page);
+    chart.setContent(sample::drain());
+    EXPECT_EQ(chart.content().series.size(), sample::drain().series.size());
+    EXPECT_EQ(chart.accessibleName(), sample::drain().description);
+    EXPECT_EQ(chart.findChild<QGraphicsView*>(), nullptr);
+    chart.resize(600, 420);
+    page.show();
+    auto* view = chart.findChild<QGraphicsView*>();
+    ASSERT_NE(view, nullptr);
+    EXPECT_TRUE(view->isVisible());
+    EXPECT_EQ(view->size(), chart.size());
+    EXPECT_EQ(view->accessibleName(), sample::drain().description);
+    EXPECT_EQ(chart.content().series.size(), sample::drain().series.size());
+    EXPECT_EQ(chart.nextInFocusChain(), view) << "the keyboard reaches it before what was made after the chart";
+    chart.resize(500, 300);
+    EXPECT_EQ(view->size(), chart.size());
+}
 
 TEST_F(LineChartInput, hovering_over_a_point_shows_its_reading_and_leaving_hides_it) {
     move_to(chart_.pixelOf(8.4, 540));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program says once it speaks another language.
 #include "base/quantity.h"
+#include "formats/entry/entry_text.h"
 #include "style/languages.h"
 #include "style/numbers.h"
 #include "style/words.h"
@@ -49,6 +50,38 @@ TEST_F(Speaking, numbers_and_dates_take_the_form_of_the_language) {
     EXPECT_EQ(date_text(moment, "UTC"), "14 de mayo de 2027");
     speak(QStringLiteral("fr"));
     EXPECT_EQ(date_text(moment, "UTC"), "14 mai 2027");
+}
+
+TEST_F(Speaking, a_moment_may_be_typed_in_english_and_in_the_language_of_the_window) {
+    const UtcMs now = parse_iso8601("2027-05-15T02:41Z", "UTC").value();
+    const auto moment = [now](const char* text) {
+        const Result<UtcMs> read = parse_moment(text, now, "UTC");
+        return read ? format_iso8601(read.value(), "UTC") : read.error().sentence();
+    };
+    struct {
+        const char *code, *yesterday, *date, *ago;
+    } const typed[] = {{"de", "gestern 23:50", "14. Mai 23:50", "vor 10 min"},
+                       {"fr", "hier 23:50", "14 mai 23:50", "il y a 10 min"},
+                       {"es", "ayer 23:50", "14 de mayo 23:50", "hace 10 min"}};
+    for (const auto& each : typed) {
+        speak(QString::fromLatin1(each.code));
+        EXPECT_EQ(moment(each.yesterday), "2027-05-14T23:50Z");
+        EXPECT_EQ(moment(each.date), "2027-05-14T23:50Z");
+        EXPECT_EQ(moment(each.ago), "2027-05-15T02:31Z");
+        EXPECT_EQ(moment("yesterday 23:50"), "2027-05-14T23:50Z");
+        EXPECT_EQ(moment(date_text(now, "UTC").append(" 01:00").c_str()), "2027-05-15T01:00Z") << "what a field shows can be read back";
+        EXPECT_FALSE(parse_moment("gest 23:50", now, "UTC").ok());
+    }
+}
+
+TEST_F(Speaking, a_range_of_times_can_be_parted_at_its_word) {
+    for (const SpokenLanguage& each : spoken_languages()) {
+        speak(each.code);
+        const std::string to = say(phrase("forecast", "%1 to %2"), Message(), Message()).text();
+        EXPECT_TRUE(to.starts_with(' ') && to.ends_with(' ') && to.size() > 2) << to;
+        EXPECT_NE(say(phrase("forecast", "in %1 to %2 h"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
+        EXPECT_NE(say(phrase("forecast", "in %1 to %2 min"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
+    }
 }
 
 TEST_F(Speaking, a_thread_that_makes_a_report_in_another_language_changes_no_other) {

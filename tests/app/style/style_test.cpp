@@ -4,6 +4,7 @@
 #include "style/roles.h"
 #include "style/style_sheet.h"
 #include "style/theme.h"
+#include "style/wrapped_label.h"
 #include "support/source_dir.h"
 
 #include <gtest/gtest.h>
@@ -147,6 +148,50 @@ TEST(Roles, text_sizes_last_through_showing_and_a_change_of_theme) {
     set_text_style(title, Tone::soft, TextSize::caption);
     EXPECT_FALSE(title.font().bold());
     EXPECT_EQ(title.palette().color(QPalette::WindowText), current_palette().soft);
+}
+
+TEST(Theme, what_is_put_away_while_the_theme_changes_has_its_look_when_it_comes_into_sight) {
+    apply_theme(application(), Theme::light);
+    QWidget page;
+    QWidget tab(&page);
+    QLabel title(QStringLiteral("Osk 1200"), &tab);
+    set_text_style(title, Tone::ink, TextSize::title);
+    QPushButton record(QStringLiteral("Record"), &tab);
+    make_primary(record);
+    record.setGeometry(0, 40, 120, 32);
+    page.show();
+    QApplication::processEvents();
+    const int light_px = title.sizeHint().width();
+    for (const Theme theme : {Theme::dark, Theme::light}) {
+        tab.hide();
+        apply_theme(application(), theme);
+        QApplication::processEvents();
+        tab.show();
+        EXPECT_EQ(title.palette().color(QPalette::WindowText), current_palette().ink);
+        EXPECT_TRUE(title.font().bold());
+        EXPECT_EQ(title.sizeHint().width(), light_px);
+        EXPECT_EQ(QColor(record.grab().toImage().pixel(8, 16)), current_palette().accent);
+    }
+}
+
+TEST(WrappedLabel, follows_its_text_its_font_and_its_margins) {
+    WrappedLabel label(QStringLiteral("Three drains of like load"));
+    const QSize hint = label.sizeHint(), least = label.minimumSizeHint();
+    const int height_px = label.heightForWidth(90);
+    label.setText(QStringLiteral("Three drains of like load that repeat one another, with their scatter"));
+    EXPECT_GT(label.heightForWidth(90), height_px);
+    EXPECT_GT(label.sizeHint().width() * label.sizeHint().height(), hint.width() * hint.height());
+    label.setText(QStringLiteral("Three drains of like load"));
+    QFont larger = label.font();
+    larger.setPointSizeF(2 * larger.pointSizeF());
+    label.setFont(larger);
+    EXPECT_GT(label.heightForWidth(90), height_px);
+    EXPECT_GT(label.minimumSizeHint().width(), least.width());
+    label.setFont({});
+    EXPECT_EQ(label.heightForWidth(90), height_px);
+    label.setContentsMargins(20, 7, 20, 7);
+    EXPECT_EQ(label.heightForWidth(130), height_px + 14);
+    EXPECT_EQ(label.minimumSizeHint().width(), least.width() + 40);
 }
 
 TEST(Roles, a_cell_keeps_the_background_that_its_model_gives) {

@@ -62,6 +62,16 @@ TEST(Casebook, gives_what_analysis_projection_fit_and_claims_give_by_hand) {
         ASSERT_EQ(analysis->quantities.size(), by_hand.quantities.size());
         for (std::size_t q = 0; q < by_hand.quantities.size(); ++q) expect_same(analysis->quantities[q], by_hand.quantities[q]);
         EXPECT_EQ(analysis->curve_run_uuid, by_hand.curve_run_uuid);
+        Casebook unasked; // where nothing has been analysed yet
+        unasked.set_runs(runs);
+        for (const Casebook* each : {&casebook, &unasked}) {
+            const auto energy = each->energy(run->run.uuid);
+            ASSERT_TRUE(energy);
+            expect_same(energy->delivered_wh, analysis->energy.delivered_wh);
+            expect_same(energy->mean_load_w, analysis->energy.mean_load_w);
+            EXPECT_EQ(energy->usable_fraction.kind, analysis->energy.usable_fraction.kind);
+            EXPECT_EQ(energy->start_ms, analysis->energy.start_ms);
+        }
         if (!by_hand.curve_run_uuid.empty()) ++projected;
         expect_same(casebook.fit(run->unit.uuid)->no_load_draw_w, fit.no_load_draw_w);
         EXPECT_EQ(casebook.unit_analysis(run->unit.uuid)->predictions.size(), analyse_unit(run->unit, fit).predictions.size());
@@ -73,6 +83,7 @@ TEST(Casebook, gives_what_analysis_projection_fit_and_claims_give_by_hand) {
     }
     EXPECT_GT(projected, 0) << "the scenario has a partial drain after a full one";
     EXPECT_FALSE(casebook.analysis(RunId("no such run")));
+    EXPECT_FALSE(casebook.energy(RunId("no such run")));
     EXPECT_FALSE(casebook.fit(UnitId("no such unit")));
     EXPECT_FALSE(casebook.claims(UnitId("no such unit")));
 }

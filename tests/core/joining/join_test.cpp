@@ -36,8 +36,8 @@ TEST(Join, brings_units_meters_runs_photos_logs_lists_and_sheets_with_their_iden
     const Reading gone = take(two.there->record(run.uuid, sample_values(two.clock.now_ms() + 60'000)));
     take(two.there->set_withdrawn(gone.uuid, true, "entered twice"));
     const Photo photo = take(two.there->add_photo(run.uuid, first.uuid, {"display.jpg", bare_jpeg(8, 8, 3000), PhotoMoment{5, true}}));
-    const Trace trace = take(two.there->add_trace(sample_trace(run.uuid, "meter.csv"), log_of(two.clock.now_ms(), 5000, "f1")));
-    const LoadList list = take(two.there->add(sample_list("boat")));
+    take(two.there->add_trace(sample_trace(run.uuid, "meter.csv"), log_of(two.clock.now_ms(), 5000, "f1")));
+    take(two.there->add(sample_list("boat")));
     PvSheet sheet;
     sheet.name = "roof";
     sheet.unit_uuid = unit.uuid;
@@ -61,8 +61,6 @@ TEST(Join, brings_units_meters_runs_photos_logs_lists_and_sheets_with_their_iden
     EXPECT_EQ(take(two.here->load_lists()), take(two.there->load_lists()));
     EXPECT_EQ(take(two.here->pv_sheets()), take(two.there->pv_sheets()));
     EXPECT_TRUE(take(plan_join(*two.here, *two.there)).empty()) << "a second time there is nothing to bring";
-    (void)trace;
-    (void)list;
 }
 
 TEST(Join, brings_a_run_that_was_continued_in_both_the_readings_photos_and_logs_of_either) {
@@ -247,7 +245,7 @@ TEST(Join, gives_a_load_list_whose_name_is_taken_another_and_passes_over_one_tha
 
 TEST(Join, replaces_a_log_that_has_grown_there_or_overlaps_one_here_only_where_it_is_taken) {
     TwoLogbooks two;
-    const Trace known = take(two.here->add_trace(sample_trace(two.run.uuid, "own.csv"), log_of(two.clock.now_ms(), 10, "f1")));
+    take(two.here->add_trace(sample_trace(two.run.uuid, "own.csv"), log_of(two.clock.now_ms(), 10, "f1")));
     take(two.there->add_trace(sample_trace(two.run.uuid, "theirs.csv"), log_of(two.clock.now_ms() + 120'000, 30, "f2")));
     const std::string before = seen(*two.here);
     EXPECT_EQ(two.difference("log theirs.csv").matter, JoinMatter::overlapping);
@@ -273,7 +271,6 @@ TEST(Join, replaces_a_log_that_has_grown_there_or_overlaps_one_here_only_where_i
     (void)two.joined({grown.key()});
     EXPECT_EQ(seen(*two.here), seen(*two.there));
     EXPECT_TRUE(take(plan_join(*two.here, *two.there)).empty());
-    (void)known;
 }
 
 TEST(Join, takes_over_that_a_photo_was_tied_or_withdrawn_there) {
