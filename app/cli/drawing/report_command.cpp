@@ -265,7 +265,7 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
         return wrong_usage(err, say(phrase("commands", "choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET")));
     const QLocale locale = arguments.locale.empty() ? QLocale::system() : QLocale(raw_text(arguments.locale));
     if (!arguments.locale.empty() && locale.language() == QLocale::C && arguments.locale != "C")
-        return wrong_usage(err, "`" + arguments.locale + "` is no locale; use a name such as de_DE or en_US");
+        return wrong_usage(err, say(phrase("commands", "`%1` is no locale; use a name such as de_DE or en_US"), arguments.locale));
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
 
     ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone(), {}, arguments.own_affairs};

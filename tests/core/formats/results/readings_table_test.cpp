@@ -67,7 +67,7 @@ TEST(TableOfRuns, every_row_says_which_run_it_is_of_and_remarks_do_too) {
     }
     EXPECT_EQ(row, table.rows.size());
     EXPECT_EQ(table.title, "Readings of 3 runs");
-    for (const std::string& remark : table.remarks) EXPECT_NE(remark.find(", run "), std::string::npos) << remark;
+    for (const Message& remark : table.remarks) EXPECT_NE(remark.text().find(", run "), std::string::npos) << remark;
 }
 
 TEST(TableOfRuns, no_runs_give_the_columns_without_rows) {

@@ -35,6 +35,7 @@ function element(name, text, attributes) {
 }
 var head = new Element("tr"), body = new Element("tbody");
 var document = {
+  documentElement: { lang: "en" },
   createElement: function (name) { return new Element(name); },
   querySelector: function () { return body; },
   querySelectorAll: function () { return head.childNodes; }
