@@ -98,7 +98,9 @@ TEST_P(Translation, has_each_text_of_the_source_and_none_that_is_gone) {
 TEST_P(Translation, is_complete_in_every_form_of_plural) {
     for (const auto& [key, entry] : entries_of(file_of(committed(), GetParam()))) {
         EXPECT_TRUE(entry.second.finished && !entry.second.forms.empty()) << "untranslated: " << key.toStdString();
-        if (entry.first.contains("%n")) EXPECT_EQ(entry.second.forms.size(), 2u) << key.toStdString();
+        if (entry.first.contains("%n")) {
+            EXPECT_EQ(entry.second.forms.size(), 2u) << key.toStdString();
+        }
         for (const QString& form : entry.second.forms) EXPECT_FALSE(form.trimmed().isEmpty()) << key.toStdString();
     }
 }
@@ -117,7 +119,7 @@ TEST_P(Translation, keeps_places_tags_lines_and_blanks) {
         }
 }
 
-INSTANTIATE_TEST_SUITE_P(Each, Translation, testing::ValuesIn(translated), [](const auto& info) { return std::string(info.param); });
+INSTANTIATE_TEST_SUITE_P(Each, Translation, testing::ValuesIn(translated), [](const auto& each) { return std::string(each.param); });
 
 TEST(HelpPages, are_there_in_every_language_with_the_same_parts_and_the_same_code) {
     const QString english = in_source("resources/help");

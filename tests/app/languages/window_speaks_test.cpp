@@ -68,7 +68,7 @@ protected:
         for (const auto* record : document.runs()) {
             window->showRun(record->run.uuid);
             QApplication::processEvents();
-            on_tabs(page() + QLatin1Char(' ') + QString::number(record->run.number));
+            on_tabs(page() + QLatin1Char(' ') + QString::number(record->number));
         }
         for (const char* action : {"comparisonAction", "metersAction", "benchAction", "loadListsAction", "pvPageAction"}) {
             if (!window->findChild<QAction*>(QString::fromLatin1(action))) continue;
@@ -106,6 +106,6 @@ TEST_P(WindowSpeaks, no_label_or_button_is_cut_off) {
     for (const std::string& text : cut) ADD_FAILURE() << text;
 }
 
-INSTANTIATE_TEST_SUITE_P(Each, WindowSpeaks, testing::Values("en", "de", "fr", "es"), [](const auto& info) { return std::string(info.param); });
+INSTANTIATE_TEST_SUITE_P(Each, WindowSpeaks, testing::Values("en", "de", "fr", "es"), [](const auto& each) { return std::string(each.param); });
 
 } // namespace ullage::test

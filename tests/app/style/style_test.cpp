@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/language.h"
 #include "style/icons.h"
 #include "style/numbers.h"
 #include "style/roles.h"
@@ -263,7 +264,7 @@ TEST(Numbers, a_quantity_is_set_with_true_minus_signs_and_groups_in_the_unit_tha
     EXPECT_EQ(shown_quantity(Quantity{"x", "W", {}, -3.5, 12.25, Kind::bracket, {}}).plain(), QString::fromUtf8("\u22124 to 12 W"));
     EXPECT_EQ(shown_as_it_is(known("delivered_wh", "Wh", 12345, std::nullopt, Kind::measured)).value, QString::fromUtf8("12\u202F345"));
     EXPECT_EQ(shown_value(12345.0, 1234.0, QStringLiteral("Wh"), 0).plain(), QString::fromUtf8("12.3 ± 1.2 kWh"));
-    const ScopedDecimalSign comma(',');
+    const SpeakingIn with_comma(english(), ',');
     EXPECT_EQ(shown_quantity(known("usable_fraction", "1", 0.69, 0.0066, Kind::measured)).plain(), QString::fromUtf8("69,00 ± 0,66 %"));
 }
 
