@@ -308,79 +308,79 @@
         <name>commands</name>
         <message>
             <source>there is no such file or folder</source>
-            <translation type="unfinished" />
+            <translation>es gibt keine solche Datei und keinen solchen Ordner</translation>
         </message>
         <message>
             <source>name a logbook, or the folder that it is to stand in</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie ein Logbuch oder den Ordner, in dem es stehen soll</translation>
         </message>
         <message>
             <source>a logbook, or a folder for one: whether it can be recorded into there</source>
-            <translation type="unfinished" />
+            <translation>ein Logbuch oder ein Ordner für eines: ob sich dort aufzeichnen lässt</translation>
         </message>
         <message>
             <source>Write the charts of every run and of the comparison as PNG and SVG</source>
-            <translation type="unfinished" />
+            <translation>Die Diagramme jedes Laufs und des Vergleichs als PNG und SVG schreiben</translation>
         </message>
         <message>
             <source>Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML</source>
-            <translation type="unfinished" />
+            <translation>Den Bericht eines Laufs, des Vergleichs, einer Auslegung oder einer PV-Prüfung als PDF oder HTML schreiben</translation>
         </message>
         <message>
             <source>Open the window on a logbook, show every page and tab of it in turn, and end; records nothing</source>
-            <translation type="unfinished" />
+            <translation>Das Fenster mit einem Logbuch öffnen, jede Seite und jeden Reiter der Reihe nach zeigen und enden; zeichnet nichts auf</translation>
         </message>
         <message>
             <source>Say what the program finds here: versions, fonts, writable places, desktop services</source>
-            <translation type="unfinished" />
+            <translation>Sagen, was das Programm hier vorfindet: Versionen, Schriften, beschreibbare Orte, Dienste des Desktops</translation>
         </message>
         <message>
             <source>logbook, run sheet (.csv), or folder of run sheets</source>
-            <translation type="unfinished" />
+            <translation>Logbuch, Laufblatt (.csv) oder Ordner mit Laufblättern</translation>
         </message>
         <message>
             <source>folder for the pictures, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Ordner für die Bilder; wird angelegt, wenn er fehlt</translation>
         </message>
         <message>
             <source>in the colours for dim surroundings</source>
-            <translation type="unfinished" />
+            <translation>in den Farben für dunkle Umgebung</translation>
         </message>
         <message>
             <source>on white, for paper</source>
-            <translation type="unfinished" />
+            <translation>auf Weiß, für Papier</translation>
         </message>
         <message>
             <source>without title, key and source, which then stand in your text</source>
-            <translation type="unfinished" />
+            <translation>ohne Titel, Legende und Quelle; diese stehen dann in Ihrem Text</translation>
         </message>
         <message>
             <source>leave out the charts of the runs and the units</source>
-            <translation type="unfinished" />
+            <translation>die Diagramme der Läufe und der Speicher weglassen</translation>
         </message>
         <message>
             <source>also the comparison at this common load, W</source>
-            <translation type="unfinished" />
+            <translation>auch der Vergleich bei dieser gemeinsamen Last, W</translation>
         </message>
         <message>
             <source>share of the time that the load is on, %</source>
-            <translation type="unfinished" />
+            <translation>Anteil der Zeit, in der die Last ein ist, %</translation>
         </message>
         <message>
             <source>width of a picture, 254 unless told</source>
-            <translation type="unfinished" />
+            <translation>Breite eines Bildes, 254 ohne Angabe</translation>
         </message>
         <message>
             <source>height of a picture, 143 unless told</source>
-            <translation type="unfinished" />
+            <translation>Höhe eines Bildes, 143 ohne Angabe</translation>
         </message>
         <message>
             <source>sharpness of PNG, 192 unless told</source>
-            <translation type="unfinished" />
+            <translation>Schärfe von PNG, 192 ohne Angabe</translation>
         </message>
         <message>
             <source>the folder cannot be made</source>
-            <translation type="unfinished" />
+            <translation>der Ordner lässt sich nicht anlegen</translation>
         </message>
         <message>
             <source>choose a folder that you may write to</source>
@@ -389,102 +389,102 @@
         <message numerus="yes">
             <source>%n pictures are in %1</source>
             <comment>%n pictures are in %1</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Bild liegt in %1</numerusform>
+                <numerusform>%n Bilder liegen in %1</numerusform>
             </translation>
         </message>
         <message>
             <source>%1; see %2</source>
-            <translation type="unfinished" />
+            <translation>%1; siehe %2</translation>
         </message>
         <message>
             <source>the run to report, UNIT/N; the number alone where there is one unit</source>
-            <translation type="unfinished" />
+            <translation>der Lauf für den Bericht, UNIT/N; die Nummer allein, wo es nur einen Speicher gibt</translation>
         </message>
         <message>
             <source>report the comparison of the units, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>über den Vergleich der Speicher berichten, wie getestet oder bei einer Last</translation>
         </message>
         <message>
             <source>the unit to report, with all its runs</source>
-            <translation type="unfinished" />
+            <translation>der Speicher für den Bericht, mit allen seinen Läufen</translation>
         </message>
         <message>
             <source>sections of a unit's report, with commas between them; all where none is named</source>
-            <translation type="unfinished" />
+            <translation>Abschnitte des Berichts zu einem Speicher, mit Kommas dazwischen; alle, wo keiner genannt ist</translation>
         </message>
         <message>
             <source>a unit's report on two pages</source>
-            <translation type="unfinished" />
+            <translation>Bericht zu einem Speicher auf zwei Seiten</translation>
         </message>
         <message>
             <source>in a unit's report: every photo of its runs; none else</source>
-            <translation type="unfinished" />
+            <translation>im Bericht zu einem Speicher: jedes Foto seiner Läufe; sonst keines</translation>
         </message>
         <message>
             <source>report the sizing for this load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>über die Auslegung für diese Lastliste berichten: ihr Name im Logbuch oder eine Datei (.csv)</translation>
         </message>
         <message>
             <source>report the PV input check of this sheet: its name in the logbook, or a file</source>
-            <translation type="unfinished" />
+            <translation>über die Prüfung des PV-Eingangs für dieses Blatt berichten: sein Name im Logbuch oder eine Datei</translation>
         </message>
         <message>
             <source>in a comparison: a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>in einem Vergleich: eine Zeile für jede Entladung statt einer für jeden Speicher</translation>
         </message>
         <message>
             <source>in a comparison: common load, W; a unit that cannot be converted to it stays as tested</source>
-            <translation type="unfinished" />
+            <translation>in einem Vergleich: gemeinsame Last, W; ein Speicher, der sich nicht darauf umrechnen lässt, bleibt wie getestet</translation>
         </message>
         <message>
             <source>in a comparison: keys of the columns wanted, in order, or readers or spreadsheet</source>
-            <translation type="unfinished" />
+            <translation>in einem Vergleich: Schlüssel der gewünschten Spalten, der Reihe nach, oder readers oder spreadsheet</translation>
         </message>
         <message>
             <source>with what is the tester's own: tags, prices paid, remarks, advice</source>
-            <translation type="unfinished" />
+            <translation>mit dem, was nur den Prüfer angeht: Schlagwörter, gezahlte Preise, Bemerkungen, Rat</translation>
         </message>
         <message>
             <source>file to write; its ending, .pdf or .html, chooses the form</source>
-            <translation type="unfinished" />
+            <translation>Datei, in die geschrieben wird; ihre Endung, .pdf oder .html, wählt das Format</translation>
         </message>
         <message>
             <source>its tables (HTML) and pictures (PNG) as files too, in a folder beside it</source>
-            <translation type="unfinished" />
+            <translation>auch seine Tabellen (HTML) und Bilder (PNG) als Dateien, in einem Ordner daneben</translation>
         </message>
         <message>
             <source>a4 or letter</source>
-            <translation type="unfinished" />
+            <translation>a4 oder letter</translation>
         </message>
         <message>
             <source>whose decimal sign is written, e.g. de_DE or en_US</source>
-            <translation type="unfinished" />
+            <translation>wessen Dezimalzeichen geschrieben wird, z. B. de_DE oder en_US</translation>
         </message>
         <message>
             <source>report saved to %1</source>
-            <translation type="unfinished" />
+            <translation>Bericht in %1 gespeichert</translation>
         </message>
         <message>
             <source>its tables and pictures: %1</source>
-            <translation type="unfinished" />
+            <translation>seine Tabellen und Bilder: %1</translation>
         </message>
         <message>
             <source>`%1` names no run; write UNIT/N, e.g. "Osk 1200/2"</source>
-            <translation type="unfinished" />
+            <translation>`%1` nennt keinen Lauf; schreiben Sie UNIT/N, z. B. "Osk 1200/2"</translation>
         </message>
         <message>
             <source>several units are named `%1`</source>
-            <translation type="unfinished" />
+            <translation>mehrere Speicher heißen `%1`</translation>
         </message>
         <message>
             <source>give the units names of their own</source>
-            <translation type="unfinished" />
+            <translation>geben Sie den Speichern eigene Namen</translation>
         </message>
         <message>
             <source>%1: the photo cannot be shown; it is left out</source>
-            <translation type="unfinished" />
+            <translation>%1: das Foto lässt sich nicht zeigen; es bleibt weg</translation>
         </message>
         <message>
             <source>there is no column `%1`</source>
@@ -492,95 +492,95 @@
         </message>
         <message>
             <source>`ullage compare --help` lists them</source>
-            <translation type="unfinished" />
+            <translation>`ullage compare --help` zählt sie auf</translation>
         </message>
         <message>
             <source>choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET</source>
-            <translation type="unfinished" />
+            <translation>wählen Sie --run UNIT/N, --unit UNIT, --compare, --size LIST oder --pv SHEET</translation>
         </message>
         <message>
             <source>says: %1</source>
-            <translation type="unfinished" />
+            <translation>sagt: %1</translation>
         </message>
         <message>
             <source>the picture cannot be written</source>
-            <translation type="unfinished" />
+            <translation>das Bild lässt sich nicht schreiben</translation>
         </message>
         <message>
             <source>check the disk and the folder's permissions</source>
-            <translation type="unfinished" />
+            <translation>prüfen Sie den Datenträger und die Zugriffsrechte des Ordners</translation>
         </message>
         <message>
             <source>the folder is not empty</source>
-            <translation type="unfinished" />
+            <translation>der Ordner ist nicht leer</translation>
         </message>
         <message>
             <source>name a new one</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie einen neuen</translation>
         </message>
         <message>
             <source>logbook file</source>
-            <translation type="unfinished" />
+            <translation>Datei des Logbuchs</translation>
         </message>
         <message>
             <source>a new or empty folder: write a PNG of each page into it</source>
-            <translation type="unfinished" />
+            <translation>ein neuer oder leerer Ordner: ein PNG jeder Seite hineinschreiben</translation>
         </message>
         <message>
             <source>of the window</source>
-            <translation type="unfinished" />
+            <translation>des Fensters</translation>
         </message>
         <message>
             <source>size of texts, of that of the desktop</source>
-            <translation type="unfinished" />
+            <translation>Größe der Texte, von der des Desktops</translation>
         </message>
         <message>
             <source>in the dark theme</source>
-            <translation type="unfinished" />
+            <translation>im dunklen Farbschema</translation>
         </message>
         <message>
             <source>What is read, one --read for each value: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</source>
-            <translation type="unfinished" />
+            <translation>Was gelesen wird, ein --read für jeden Wert: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</translation>
         </message>
         <message>
             <source>register, power, voltage, current; gauge or output of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>register, power, voltage, current; gauge oder output des Speichers selbst</translation>
         </message>
         <message>
             <source>power holding 52 as f32 in W; registers count from 0; input or holding; types u16 s16 u32 s32</source>
-            <translation type="unfinished" />
+            <translation>power holding 52 as f32 in W; Register zählen ab 0; input oder holding; Typen u16 s16 u32 s32</translation>
         </message>
         <message>
             <source>u64 s64 f32 f64; behind the type: low-word-first, bytes-swapped</source>
-            <translation type="unfinished" />
+            <translation>u64 s64 f32 f64; hinter dem Typ: low-word-first, bytes-swapped</translation>
         </message>
         <message>
             <source>sunspec imported, sunspec exported: the meter model that the device names</source>
-            <translation type="unfinished" />
+            <translation>sunspec imported, sunspec exported: das Zählermodell, das das Gerät nennt</translation>
         </message>
         <message>
             <source>power bench/plug/power, or power bench/plug#/power for JSON</source>
-            <translation type="unfinished" />
+            <translation>power bench/plug/power, oder power bench/plug#/power bei JSON</translation>
         </message>
         <message>
             <source>power #/meters/0/power, or power body for a plain number</source>
-            <translation type="unfinished" />
+            <translation>power #/meters/0/power, oder power body bei einer bloßen Zahl</translation>
         </message>
         <message>
             <source>power column 3 in W, or detect</source>
-            <translation type="unfinished" />
+            <translation>power column 3 in W, oder detect</translation>
         </message>
         <message>
             <source>A password is asked for at the terminal, or taken from ULLAGE_SOURCE_PASSWORD. It is not kept.</source>
-            <translation type="unfinished" />
+            <translation>Ein Passwort wird am Terminal abgefragt oder aus ULLAGE_SOURCE_PASSWORD genommen. Es wird nicht behalten.</translation>
         </message>
         <message>
             <source>Meters in mains circuits are installed by licensed people; local codes come first.</source>
-            <translation type="unfinished" />
+            <translation>Zähler in Netzstromkreisen setzen zugelassene Fachkräfte ein; örtliche Vorschriften haben Vorrang.</translation>
         </message>
         <message>
             <source>number of the run; without it every running run whose meter has a source</source>
-            <translation type="unfinished" />
+            <translation>Nummer des Laufs; ohne sie jeder laufende Lauf, dessen Zähler eine Quelle hat</translation>
         </message>
         <message>
             <source>name of the unit</source>
@@ -588,115 +588,115 @@
         </message>
         <message>
             <source>kind of the source; without it the one kept with the meter of the run</source>
-            <translation type="unfinished" />
+            <translation>Art der Quelle; ohne sie die, die beim Zähler des Laufs behalten ist</translation>
         </message>
         <message>
             <source>HOST[:PORT], a URL, or a device file</source>
-            <translation type="unfinished" />
+            <translation>HOST[:PORT], eine URL oder eine Gerätedatei</translation>
         </message>
         <message>
             <source>one value that is read, see below</source>
-            <translation type="unfinished" />
+            <translation>ein Wert, der gelesen wird, siehe unten</translation>
         </message>
         <message>
             <source>Modbus: unit identifier</source>
-            <translation type="unfinished" />
+            <translation>Modbus: Gerätekennung (unit identifier)</translation>
         </message>
         <message>
             <source>serial line: speed, bits, parity, stop bits, as in 9600 8N1</source>
-            <translation type="unfinished" />
+            <translation>serielle Leitung: Geschwindigkeit, Bits, Parität, Stoppbits, wie in 9600 8N1</translation>
         </message>
         <message>
             <source>seconds between two questions</source>
-            <translation type="unfinished" />
+            <translation>Sekunden zwischen zwei Abfragen</translation>
         </message>
         <message>
             <source>MQTT: secured</source>
-            <translation type="unfinished" />
+            <translation>MQTT: gesichert</translation>
         </message>
         <message>
             <source>MQTT and HTTP: user name</source>
-            <translation type="unfinished" />
+            <translation>MQTT und HTTP: Benutzername</translation>
         </message>
         <message>
             <source>keep this source with the meter of the run, for the next time</source>
-            <translation type="unfinished" />
+            <translation>diese Quelle beim Zähler des Laufs behalten, für das nächste Mal</translation>
         </message>
         <message>
             <source>show what comes, record nothing</source>
-            <translation type="unfinished" />
+            <translation>zeigen, was kommt, nichts aufzeichnen</translation>
         </message>
         <message>
             <source>end when every output has gone off</source>
-            <translation type="unfinished" />
+            <translation>enden, wenn jeder Ausgang aus gegangen ist</translation>
         </message>
         <message>
             <source>end after so many seconds</source>
-            <translation type="unfinished" />
+            <translation>nach so vielen Sekunden enden</translation>
         </message>
         <message>
             <source>Read meters live into running runs, without a window, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>Zähler live in laufende Läufe lesen, ohne Fenster, bis zum Abbruch</translation>
         </message>
         <message>
             <source>Password of %1 at %2:</source>
-            <translation type="unfinished" />
+            <translation>Passwort von %1 auf %2:</translation>
         </message>
         <message>
             <source>no source is kept with the meter of this run</source>
-            <translation type="unfinished" />
+            <translation>beim Zähler dieses Laufs ist keine Quelle behalten</translation>
         </message>
         <message>
             <source>state it with --kind, --address and --read; --keep keeps it</source>
-            <translation type="unfinished" />
+            <translation>geben Sie sie mit --kind, --address und --read an; --keep behält sie</translation>
         </message>
         <message>
             <source>units of several makers have this name and run</source>
-            <translation type="unfinished" />
+            <translation>Speicher mehrerer Hersteller haben diesen Namen und Lauf</translation>
         </message>
         <message>
             <source>rename one of them</source>
-            <translation type="unfinished" />
+            <translation>benennen Sie einen davon um</translation>
         </message>
         <message>
             <source>the run names no meter that could keep a source</source>
-            <translation type="unfinished" />
+            <translation>der Lauf nennt keinen Zähler, bei dem eine Quelle bleiben könnte</translation>
         </message>
         <message>
             <source>name its meter first, or leave --keep</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie zuerst seinen Zähler oder lassen Sie --keep weg</translation>
         </message>
         <message>
             <source>no running run has a meter with a source</source>
-            <translation type="unfinished" />
+            <translation>kein laufender Lauf hat einen Zähler mit einer Quelle</translation>
         </message>
         <message>
             <source>name a run with --run, and its source with --kind</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie einen Lauf mit --run und seine Quelle mit --kind</translation>
         </message>
         <message>
             <source>%1: %2 at %3 (by %4): %5</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 um %3 (spätestens %4): %5</translation>
         </message>
         <message>
             <source>%1: %2 at %3: %4</source>
-            <translation type="unfinished">%1: %2 um %3. %4. {1:?} {2 ?} {3:?} {4?}</translation>
+            <translation>%1: %2 um %3: %4</translation>
         </message>
         <message>
             <source>%1: no longer read: %2</source>
-            <translation type="unfinished" />
+            <translation>%1: wird nicht mehr gelesen: %2</translation>
         </message>
         <message>
             <source>%1: reading %2</source>
-            <translation type="unfinished" />
+            <translation>%1: gelesen wird %2</translation>
         </message>
         <message>
             <source>Ended. %1</source>
-            <translation type="unfinished" />
+            <translation>Beendet. %1</translation>
         </message>
         <message>
             <source>Reading; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Es wird gelesen; Strg+C beendet es</translation>
         </message>
         <message>
             <source>%1 run %2</source>
@@ -720,11 +720,11 @@
         </message>
         <message>
             <source>%1 % on the gauge</source>
-            <translation type="unfinished" />
+            <translation>%1 % auf der Ladeanzeige</translation>
         </message>
         <message>
             <source>%1 W by the unit</source>
-            <translation type="unfinished" />
+            <translation>%1 W laut Speicher</translation>
         </message>
         <message>
             <source>connected, nothing has come yet</source>
@@ -732,35 +732,35 @@
         </message>
         <message>
             <source>nothing has come yet</source>
-            <translation type="unfinished" />
+            <translation>noch ist nichts gekommen</translation>
         </message>
         <message>
             <source>%1, %2 s ago</source>
-            <translation type="unfinished" />
+            <translation>%1, vor %2 s</translation>
         </message>
         <message>
             <source>%1, %2 a second</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 je Sekunde</translation>
         </message>
         <message numerus="yes">
             <source>%n samples taken</source>
             <comment>%n sample taken</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Messwert übernommen</numerusform>
+                <numerusform>%n Messwerte übernommen</numerusform>
             </translation>
         </message>
         <message>
             <source>%1, %2 left out</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 ausgelassen</translation>
         </message>
         <message>
             <source>%1, %2 lost</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 verloren</translation>
         </message>
         <message>
             <source>the machine's clock has been set, samples go on by the steady one</source>
-            <translation type="unfinished" />
+            <translation>die Uhr des Rechners wurde gestellt, Messwerte gehen nach der stetigen Uhr weiter</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -768,7 +768,7 @@
         </message>
         <message>
             <source>There are no runs yet. Add one with: ullage import LOGBOOK SHEET</source>
-            <translation type="unfinished" />
+            <translation>Es gibt noch keine Läufe. Fügen Sie einen hinzu mit: ullage import LOGBOOK SHEET</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -780,7 +780,7 @@
         </message>
         <message>
             <source>ended: %1</source>
-            <translation type="unfinished" />
+            <translation>beendet: %1</translation>
         </message>
         <message>
             <source>rated %1</source>
@@ -796,15 +796,15 @@
         </message>
         <message>
             <source>%1 (about %2 may be missing)</source>
-            <translation type="unfinished" />
+            <translation>%1 (etwa %2 können fehlen)</translation>
         </message>
         <message>
             <source>Of the meter</source>
-            <translation type="unfinished" />
+            <translation>Zum Zähler</translation>
         </message>
         <message>
             <source>Uncertainty of the delivered energy</source>
-            <translation type="unfinished" />
+            <translation>Unsicherheit der abgegebenen Energie</translation>
         </message>
         <message>
             <source>source</source>
@@ -840,11 +840,11 @@
         </message>
         <message>
             <source>95 % interval ±%1 Wh</source>
-            <translation type="unfinished" />
+            <translation>95-%-Intervall ±%1 Wh</translation>
         </message>
         <message>
             <source>95 % interval ±%1 Wh: %2</source>
-            <translation type="unfinished" />
+            <translation>95-%-Intervall ±%1 Wh: %2</translation>
         </message>
         <message>
             <source>Where the energy went</source>
@@ -856,7 +856,7 @@
         </message>
         <message>
             <source>[%1] %2</source>
-            <translation type="unfinished" />
+            <translation>[%1] %2</translation>
         </message>
         <message>
             <source>Intervals</source>
@@ -864,59 +864,59 @@
         </message>
         <message>
             <source>%1: there is no copy</source>
-            <translation type="unfinished" />
+            <translation>%1: es gibt keine Kopie</translation>
         </message>
         <message>
             <source>%1: it holds nothing yet, so no copy was made</source>
-            <translation type="unfinished" />
+            <translation>%1: es enthält noch nichts, daher wurde keine Kopie gemacht</translation>
         </message>
         <message>
             <source>%1: copied to %2</source>
-            <translation type="unfinished" />
+            <translation>%1: kopiert nach %2</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n older copies removed</source>
             <comment>%1, %n older copy removed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n ältere Kopie entfernt</numerusform>
+                <numerusform>%1, %n ältere Kopien entfernt</numerusform>
             </translation>
         </message>
         <message>
             <source>the copy is complete</source>
-            <translation type="unfinished" />
+            <translation>die Kopie ist vollständig</translation>
         </message>
         <message>
             <source>Charge: %1</source>
-            <translation type="unfinished" />
+            <translation>Ladung: %1</translation>
         </message>
         <message>
             <source>the power began to fall at a gauge of %1 %</source>
-            <translation type="unfinished" />
+            <translation>die Leistung begann bei einer Ladeanzeige von %1 % zu fallen</translation>
         </message>
         <message>
             <source>Output: %1. %2</source>
-            <translation type="unfinished" />
+            <translation>Ausgang: %1. %2</translation>
         </message>
         <message>
             <source>trips %1, resets %2</source>
-            <translation type="unfinished" />
+            <translation>Auslösungen %1, Rücksetzungen %2</translation>
         </message>
         <message>
             <source>%1: not known: %2</source>
-            <translation type="unfinished">%1: unbekannt: %2. {1:?} {2?}</translation>
+            <translation>%1: unbekannt: %2</translation>
         </message>
         <message>
             <source>%1: %2 (%3), %4 a day, %5 a month; %6</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 (%3), %4 pro Tag, %5 pro Monat; %6</translation>
         </message>
         <message>
             <source>%1 %2 a day, %3 %2 a month, %4</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 pro Tag, %3 %2 pro Monat, %4</translation>
         </message>
         <message>
             <source>run %1 put in %2, run %3 gave back %4, %5</source>
-            <translation type="unfinished" />
+            <translation>Lauf %1 lud %2 ein, Lauf %3 gab %4 zurück, %5</translation>
         </message>
         <message>
             <source>What the unit takes for itself</source>
@@ -932,27 +932,27 @@
         </message>
         <message>
             <source>`%1` is no number; write one such as 431 or 0.5</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Zahl; schreiben Sie eine wie 431 oder 0.5</translation>
         </message>
         <message>
             <source>`%1` is far beyond anything that is measured; the most is %2</source>
-            <translation type="unfinished" />
+            <translation>`%1` liegt weit jenseits von allem, was gemessen wird; das Höchste ist %2</translation>
         </message>
         <message>
             <source>`%1` is no number above 0</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Zahl über 0</translation>
         </message>
         <message>
             <source>`%1` is no number from 0 up</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Zahl ab 0</translation>
         </message>
         <message>
             <source>`%1` is no number from %2 to %3</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Zahl von %2 bis %3</translation>
         </message>
         <message>
             <source>replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses</source>
-            <translation type="unfinished" />
+            <translation>auch eine Datei ersetzen, die dieses Programm nicht so geschrieben hat, wie sie ist, eine Eingabe dieses Aufrufs oder ein Logbuch, das niemand benutzt</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -960,419 +960,419 @@
         </message>
         <message>
             <source>check where it goes to</source>
-            <translation type="unfinished" />
+            <translation>prüfen Sie, wohin sie geht</translation>
         </message>
         <message>
             <source>the result could not be written</source>
-            <translation type="unfinished" />
+            <translation>das Ergebnis ließ sich nicht schreiben</translation>
         </message>
         <message>
             <source>standard output</source>
-            <translation type="unfinished" />
+            <translation>Standardausgabe</translation>
         </message>
         <message>
             <source>sheet of a workbook: its name, or its number from 1</source>
-            <translation type="unfinished" />
+            <translation>Blatt einer Arbeitsmappe: sein Name oder seine Nummer ab 1</translation>
         </message>
         <message>
             <source>columns of a table, by number, letter or title: 1=time,B=gauge,Plug=register:kWh; roles are time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</source>
-            <translation type="unfinished" />
+            <translation>Spalten einer Tabelle, nach Nummer, Buchstabe oder Titel: 1=time,B=gauge,Plug=register:kWh; Rollen sind time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</translation>
         </message>
         <message>
             <source>day-first or month-first</source>
-            <translation type="unfinished" />
+            <translation>day-first (Tag zuerst) oder month-first (Monat zuerst)</translation>
         </message>
         <message>
             <source>decimal sign: comma or point</source>
-            <translation type="unfinished" />
+            <translation>Dezimalzeichen: comma (Komma) oder point (Punkt)</translation>
         </message>
         <message>
             <source>tab, semicolon, bar, comma or blanks</source>
-            <translation type="unfinished" />
+            <translation>tab, semicolon, bar, comma oder blanks</translation>
         </message>
         <message>
             <source>unit of a register that names none: Wh, kWh or J</source>
-            <translation type="unfinished" />
+            <translation>Einheit eines Zählwerks, das keine nennt: Wh, kWh oder J</translation>
         </message>
         <message>
             <source>unit of times that count from the start: h, min or s</source>
-            <translation type="unfinished" />
+            <translation>Einheit von Zeiten, die ab dem Start zählen: h, min oder s</translation>
         </message>
         <message>
             <source>a gauge of 0.69 is a share (69 %) or percent</source>
-            <translation type="unfinished" />
+            <translation>eine Ladeanzeige von 0.69 ist ein Anteil (share, 69 %) oder Prozent (percent)</translation>
         </message>
         <message>
             <source>what h:mm means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>was h:mm bedeutet: clock (Uhrzeit) oder elapsed (vergangene Zeit)</translation>
         </message>
         <message>
             <source>what begins anew behind an empty row: separate runs, or one</source>
-            <translation type="unfinished" />
+            <translation>was hinter einer Leerzeile neu beginnt: einzelne Läufe (separate) oder einer (one)</translation>
         </message>
         <message>
             <source>keep rows as the log of a meter, with the first, the last and those with a remark as readings, or all as readings; where not given a run of 1000 rows or more, at most two minutes apart, is a log</source>
-            <translation type="unfinished" />
+            <translation>Zeilen als Log eines Zählers behalten (log), mit der ersten, der letzten und denen mit Bemerkung als Ablesungen, oder alle als Ablesungen (readings); ohne Angabe ist ein Lauf von 1000 oder mehr Zeilen, höchstens zwei Minuten auseinander, ein Log</translation>
         </message>
         <message>
             <source>year of dates that name none</source>
-            <translation type="unfinished" />
+            <translation>Jahr von Daten, die keines nennen</translation>
         </message>
         <message>
             <source>when the run began, where its table names no date; again for each further run</source>
-            <translation type="unfinished" />
+            <translation>wann der Lauf begann, wo seine Tabelle kein Datum nennt; noch einmal für jeden weiteren Lauf</translation>
         </message>
         <message>
             <source>time zone of the table; that of this machine where not given</source>
-            <translation type="unfinished" />
+            <translation>Zeitzone der Tabelle; ohne Angabe die dieses Rechners</translation>
         </message>
         <message>
             <source>name of the unit, where the table names none</source>
-            <translation type="unfinished" />
+            <translation>Name des Speichers, wo die Tabelle keinen nennt</translation>
         </message>
         <message>
             <source>rated energy of a unit that the logbook does not know, Wh, or not-known; of several UNIT=WH for each</source>
-            <translation type="unfinished" />
+            <translation>Nennenergie eines Speichers, den das Logbuch nicht kennt, Wh, oder not-known; bei mehreren UNIT=WH für jeden</translation>
         </message>
         <message>
             <source>name of the meter, or not-known</source>
-            <translation type="unfinished" />
+            <translation>Name des Zählers, oder not-known</translation>
         </message>
         <message>
             <source>error limit of a meter that the logbook does not know, % of reading, or not-known</source>
-            <translation type="unfinished" />
+            <translation>Fehlergrenze eines Zählers, den das Logbuch nicht kennt, % vom Messwert, oder not-known</translation>
         </message>
         <message>
             <source>name of the meter of the column second-register, or not-known</source>
-            <translation type="unfinished" />
+            <translation>Name des Zählers der Spalte second-register, oder not-known</translation>
         </message>
         <message>
             <source>its error limit where the logbook does not know it, or not-known</source>
-            <translation type="unfinished" />
+            <translation>seine Fehlergrenze, wo das Logbuch sie nicht kennt, oder not-known</translation>
         </message>
         <message>
             <source>how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known</source>
-            <translation type="unfinished" />
+            <translation>wie ein Lauf endete, dessen Tabelle es nicht sagt: cut-off, found-off, stopped, running oder not-known</translation>
         </message>
         <message>
             <source>yes, no or not-known</source>
-            <translation type="unfinished" />
+            <translation>yes, no oder not-known</translation>
         </message>
         <message>
             <source>drain, no-load-drain, charge or standby; drain where not given</source>
-            <translation type="unfinished" />
+            <translation>drain, no-load-drain, charge oder standby; ohne Angabe drain</translation>
         </message>
         <message>
             <source>the load, in your words</source>
-            <translation type="unfinished" />
+            <translation>die Last, in Ihren Worten</translation>
         </message>
         <message>
             <source>say how a table is understood, import nothing</source>
-            <translation type="unfinished" />
+            <translation>sagen, wie eine Tabelle verstanden wird, nichts importieren</translation>
         </message>
         <message>
             <source>run sheets, foreign tables of readings (CSV, XLSX, ODS, HTML), or folders of export-folder, each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>Laufblätter, fremde Tabellen mit Ablesungen (CSV, XLSX, ODS, HTML) oder Ordner von export-folder, jedes ganz oder gar nicht</translation>
         </message>
         <message>
             <source>log file: rows of text with a time and a register, a power or the gauge of the unit</source>
-            <translation type="unfinished" />
+            <translation>Log-Datei: Textzeilen mit einer Zeit und einem Zählwerk, einer Leistung oder der Ladeanzeige des Speichers</translation>
         </message>
         <message>
             <source>number of the run</source>
-            <translation type="unfinished" />
+            <translation>Nummer des Laufs</translation>
         </message>
         <message>
             <source>meter that wrote the log; that of the run where not given; another than the run's is compared with it</source>
-            <translation type="unfinished" />
+            <translation>Zähler, der das Log schrieb; ohne Angabe der des Laufs; ein anderer als der des Laufs wird mit ihm verglichen</translation>
         </message>
         <message>
             <source>columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A of a meter; gauge=7,output=8:W of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>Spalten, ab 1 gezählt: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A eines Zählers; gauge=7,output=8:W des Speichers selbst</translation>
         </message>
         <message>
             <source>day-first, month-first or year-first</source>
-            <translation type="unfinished" />
+            <translation>day-first (Tag zuerst), month-first (Monat zuerst) oder year-first (Jahr zuerst)</translation>
         </message>
         <message>
             <source>what h:mm:ss means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>was h:mm:ss bedeutet: clock (Uhrzeit) oder elapsed (vergangene Zeit)</translation>
         </message>
         <message>
             <source>time zone of times without an offset; that of the run where not given</source>
-            <translation type="unfinished" />
+            <translation>Zeitzone von Zeiten ohne Versatz; ohne Angabe die des Laufs</translation>
         </message>
         <message>
             <source>when the log was started, for times that count from the start or name no date</source>
-            <translation type="unfinished" />
+            <translation>wann das Log gestartet wurde, bei Zeiten, die ab dem Start zählen oder kein Datum nennen</translation>
         </message>
         <message>
             <source>added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind</source>
-            <translation type="unfinished" />
+            <translation>wird zu den Zeiten des Logs addiert, [-]h:mm:ss: wie weit die Uhr des Zählers nachging</translation>
         </message>
         <message>
             <source>the same in seconds, or `estimate`: from the hand readings of the run</source>
-            <translation type="unfinished" />
+            <translation>dasselbe in Sekunden, oder `estimate`: aus den von Hand notierten Ablesungen des Laufs</translation>
         </message>
         <message>
             <source>longest time between rows that is no gap, s</source>
-            <translation type="unfinished" />
+            <translation>längste Zeit zwischen Zeilen, die keine Lücke ist, s</translation>
         </message>
         <message>
             <source>say what would be taken, import nothing</source>
-            <translation type="unfinished" />
+            <translation>sagen, was übernommen würde, nichts importieren</translation>
         </message>
         <message>
             <source>another program is still writing it: go on taking what it gains, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>ein anderes Programm schreibt noch daran: weiter übernehmen, was hinzukommt, bis zum Abbruch</translation>
         </message>
         <message>
             <source>end following when the log has gained nothing for so long, s</source>
-            <translation type="unfinished" />
+            <translation>das Verfolgen beenden, wenn das Log so lange nichts gewonnen hat, s</translation>
         </message>
         <message>
             <source>only runs of this unit</source>
-            <translation type="unfinished" />
+            <translation>nur Läufe dieses Speichers</translation>
         </message>
         <message>
             <source>only this run of the unit</source>
-            <translation type="unfinished" />
+            <translation>nur dieser Lauf des Speichers</translation>
         </message>
         <message>
             <source>text or json</source>
-            <translation type="unfinished" />
+            <translation>text oder json</translation>
         </message>
         <message>
             <source>price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself</source>
-            <translation type="unfinished" />
+            <translation>Preis einer kWh, in der Währung des Speichers, für die Kosten dessen, was ein Speicher selbst verbraucht</translation>
         </message>
         <message>
             <source>form of the table</source>
-            <translation type="unfinished" />
+            <translation>Format der Tabelle</translation>
         </message>
         <message>
             <source>file to write; its ending chooses the format where none is given</source>
-            <translation type="unfinished" />
+            <translation>Datei, in die geschrieben wird; ihre Endung wählt das Format, wo keines angegeben ist</translation>
         </message>
         <message>
             <source>Columns of the comparison:</source>
-            <translation type="unfinished" />
+            <translation>Spalten des Vergleichs:</translation>
         </message>
         <message>
             <source>Without --columns a table for people has those for readers; csv, json and xlsx have all.</source>
-            <translation type="unfinished" />
+            <translation>Ohne --columns hat eine Tabelle für Menschen die für Leser; csv, json und xlsx haben alle.</translation>
         </message>
         <message>
             <source>logbooks, run sheets (.csv) and folders of run sheets, one or several</source>
-            <translation type="unfinished" />
+            <translation>Logbücher, Laufblätter (.csv) und Ordner mit Laufblättern, eines oder mehrere</translation>
         </message>
         <message>
             <source>a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>eine Zeile für jede Entladung statt einer für jeden Speicher</translation>
         </message>
         <message>
             <source>common load, W: units are moved to it where their drains allow</source>
-            <translation type="unfinished" />
+            <translation>gemeinsame Last, W: Speicher werden darauf umgerechnet, wo ihre Entladungen es erlauben</translation>
         </message>
         <message>
             <source>common load from a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>gemeinsame Last aus einer Lastliste: ihr Name im Logbuch oder eine Datei (.csv)</translation>
         </message>
         <message>
             <source>the models that units name, by their specimens</source>
-            <translation type="unfinished" />
+            <translation>die Modelle, die bei Speichern genannt sind, nach ihren Exemplaren</translation>
         </message>
         <message>
             <source>the differences between units: clearly different or too close to call</source>
-            <translation type="unfinished" />
+            <translation>die Unterschiede zwischen Speichern: klar verschieden oder nicht zu unterscheiden</translation>
         </message>
         <message>
             <source>figure that is compared</source>
-            <translation type="unfinished" />
+            <translation>Größe, die verglichen wird</translation>
         </message>
         <message>
             <source>keys of the columns wanted, in order; or readers, spreadsheet, or a set that the logbook keeps</source>
-            <translation type="unfinished" />
+            <translation>Schlüssel der gewünschten Spalten, der Reihe nach; oder readers, spreadsheet oder ein Satz, den das Logbuch enthält</translation>
         </message>
         <message>
             <source>only units of this maker</source>
-            <translation type="unfinished" />
+            <translation>nur Speicher dieses Herstellers</translation>
         </message>
         <message>
             <source>only units with this tag; named several times: with every one of them</source>
-            <translation type="unfinished" />
+            <translation>nur Speicher mit diesem Schlagwort; mehrmals genannt: mit jedem davon</translation>
         </message>
         <message>
             <source>only units rated at this or more, Wh</source>
-            <translation type="unfinished" />
+            <translation>nur Speicher mit dieser Nennenergie oder mehr, Wh</translation>
         </message>
         <message>
             <source>only units rated at this or less, Wh</source>
-            <translation type="unfinished" />
+            <translation>nur Speicher mit dieser Nennenergie oder weniger, Wh</translation>
         </message>
         <message>
             <source>load lists (.csv), each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>Lastlisten (.csv), jede ganz oder gar nicht</translation>
         </message>
         <message>
             <source>load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>Lastliste (.csv)</translation>
         </message>
         <message>
             <source>only this list of the logbook, with its appliances</source>
-            <translation type="unfinished" />
+            <translation>nur diese Liste des Logbuchs, mit ihren Verbrauchern</translation>
         </message>
         <message>
             <source>the list as a file that import-loads takes</source>
-            <translation type="unfinished" />
+            <translation>die Liste als Datei, die import-loads nimmt</translation>
         </message>
         <message>
             <source>a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>eine Lastliste: ihr Name im Logbuch oder eine Datei (.csv)</translation>
         </message>
         <message>
             <source>only this unit</source>
-            <translation type="unfinished" />
+            <translation>nur dieser Speicher</translation>
         </message>
         <message>
             <source>one table instead of all: units, months, rules or course</source>
-            <translation type="unfinished" />
+            <translation>eine Tabelle statt aller: units, months, rules oder course</translation>
         </message>
         <message>
             <source>the intervals between readings instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>die Abschnitte zwischen Ablesungen statt der Ablesungen</translation>
         </message>
         <message>
             <source>the steps of the gauge by its log, each timed to the sample, instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>die Schritte der Ladeanzeige laut ihrem Log, jeder auf den Messwert genau, statt der Ablesungen</translation>
         </message>
         <message>
             <source>file to write</source>
-            <translation type="unfinished" />
+            <translation>Datei, in die geschrieben wird</translation>
         </message>
         <message>
             <source>folder to make</source>
-            <translation type="unfinished" />
+            <translation>Ordner, der angelegt wird</translation>
         </message>
         <message>
             <source>logbook that is added to</source>
-            <translation type="unfinished" />
+            <translation>Logbuch, zu dem hinzugefügt wird</translation>
         </message>
         <message>
             <source>logbook that is only read</source>
-            <translation type="unfinished" />
+            <translation>Logbuch, das nur gelesen wird</translation>
         </message>
         <message>
             <source>differences that are taken from the other logbook: `all`, `newer` (changed there alone) or ids that --dry-run shows; the rest stays as it is in LOGBOOK</source>
-            <translation type="unfinished" />
+            <translation>Unterschiede, die aus dem anderen Logbuch übernommen werden: `all`, `newer` (nur dort geändert) oder Kennungen, die --dry-run zeigt; der Rest bleibt, wie er in LOGBOOK ist</translation>
         </message>
         <message>
             <source>say what would come of it, change nothing</source>
-            <translation type="unfinished" />
+            <translation>sagen, was dabei herauskäme, nichts ändern</translation>
         </message>
         <message>
             <source>folder of the copies; beside the logbook where not given</source>
-            <translation type="unfinished" />
+            <translation>Ordner der Kopien; ohne Angabe neben dem Logbuch</translation>
         </message>
         <message>
             <source>older copies of this logbook are removed, but for the newest; 30 where not given</source>
-            <translation type="unfinished" />
+            <translation>ältere Kopien dieses Logbuchs werden entfernt, außer der neuesten; ohne Angabe 30</translation>
         </message>
         <message>
             <source>list the copies that there are, make none</source>
-            <translation type="unfinished" />
+            <translation>die vorhandenen Kopien aufzählen, keine machen</translation>
         </message>
         <message>
             <source>PV sheet: a file of lines `key: value`; the keys are the options below with _ for -</source>
-            <translation type="unfinished" />
+            <translation>PV-Blatt: eine Datei mit Zeilen `key: value`; die Schlüssel sind die Optionen unten mit _ statt -</translation>
         </message>
         <message>
             <source>logbook that holds the unit, or the sheet</source>
-            <translation type="unfinished" />
+            <translation>Logbuch, das den Speicher oder das Blatt enthält</translation>
         </message>
         <message>
             <source>a PV sheet of the logbook instead of a file</source>
-            <translation type="unfinished" />
+            <translation>ein PV-Blatt des Logbuchs statt einer Datei</translation>
         </message>
         <message>
             <source>Bring run sheets and foreign tables of readings into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Laufblätter und fremde Tabellen mit Ablesungen in ein Logbuch bringen, das angelegt wird, wenn es fehlt</translation>
         </message>
         <message>
             <source>Bring the log of a meter into a run; how it is read is detected and said</source>
-            <translation type="unfinished" />
+            <translation>Das Log eines Zählers in einen Lauf bringen; wie es gelesen wird, wird erkannt und gesagt</translation>
         </message>
         <message>
             <source>Say what each run shows, and when one still running should end (as of its last reading)</source>
-            <translation type="unfinished" />
+            <translation>Sagen, was jeder Lauf zeigt und wann einer, der noch läuft, enden sollte (Stand seiner letzten Ablesung)</translation>
         </message>
         <message>
             <source>Compare the units of one or several logbooks, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>Die Speicher eines oder mehrerer Logbücher vergleichen, wie getestet oder bei einer Last</translation>
         </message>
         <message>
             <source>Write the readings of one run or of all runs as a table</source>
-            <translation type="unfinished" />
+            <translation>Die Ablesungen eines Laufs oder aller Läufe als Tabelle schreiben</translation>
         </message>
         <message>
             <source>Write one run as a run sheet</source>
-            <translation type="unfinished" />
+            <translation>Einen Lauf als Laufblatt schreiben</translation>
         </message>
         <message>
             <source>Write a whole logbook as a folder: run sheets, photos, logs, lists</source>
-            <translation type="unfinished" />
+            <translation>Ein ganzes Logbuch als Ordner schreiben: Laufblätter, Fotos, Logs, Listen</translation>
         </message>
         <message>
             <source>Bring what another logbook has into a logbook, and say what differs</source>
-            <translation type="unfinished" />
+            <translation>In ein Logbuch bringen, was ein anderes enthält, und sagen, was sich unterscheidet</translation>
         </message>
         <message>
             <source>Make the copy of the day of a logbook, or list its copies</source>
-            <translation type="unfinished" />
+            <translation>Die Kopie des Tages von einem Logbuch machen oder seine Kopien aufzählen</translation>
         </message>
         <message>
             <source>Check a PV string against the PV input of a unit: cold, hot, current, power</source>
-            <translation type="unfinished" />
+            <translation>Einen PV-Strang gegen den PV-Eingang eines Speichers prüfen: Kälte, Hitze, Strom, Leistung</translation>
         </message>
         <message>
             <source>Bring load lists into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Lastlisten in ein Logbuch bringen, das angelegt wird, wenn es fehlt</translation>
         </message>
         <message>
             <source>Say what load lists take: of one file, or all of a logbook</source>
-            <translation type="unfinished" />
+            <translation>Sagen, was Lastlisten aufnehmen: die einer Datei oder alle eines Logbuchs</translation>
         </message>
         <message>
             <source>Say how long each unit carries a load list, how many are needed, and which PV array</source>
-            <translation type="unfinished" />
+            <translation>Sagen, wie lange jeder Speicher eine Lastliste trägt, wie viele nötig sind und welcher PV-Generator</translation>
         </message>
         <message>
             <source>run sheets hold no load lists</source>
-            <translation type="unfinished" />
+            <translation>Laufblätter enthalten keine Lastlisten</translation>
         </message>
         <message>
             <source>name a logbook that has it, or a file of a load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie ein Logbuch, das sie enthält, oder die Datei einer Lastliste (.csv)</translation>
         </message>
         <message numerus="yes">
             <source>none of %n units passes the filter</source>
             <comment>none of %n unit passes the filter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>von %n Speicher besteht keiner den Filter</numerusform>
+                <numerusform>von %n Speichern besteht keiner den Filter</numerusform>
             </translation>
         </message>
         <message>
             <source>leave one of these options out, or correct it</source>
-            <translation type="unfinished" />
+            <translation>lassen Sie eine dieser Optionen weg oder berichtigen Sie sie</translation>
         </message>
         <message>
             <source>no unit is rated above the least and below the most</source>
-            <translation type="unfinished" />
+            <translation>keine Nennenergie liegt über der kleinsten und unter der größten</translation>
         </message>
         <message>
             <source>exchange the two</source>
-            <translation type="unfinished" />
+            <translation>vertauschen Sie die beiden</translation>
         </message>
         <message>
             <source>the load list takes nothing</source>
@@ -1380,79 +1380,79 @@
         </message>
         <message>
             <source>give it appliances, or name a load with --at-load</source>
-            <translation type="unfinished" />
+            <translation>geben Sie ihr Verbraucher oder nennen Sie eine Last mit --at-load</translation>
         </message>
         <message>
             <source>the folder is complete</source>
-            <translation type="unfinished" />
+            <translation>der Ordner ist vollständig</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n rows left out</source>
             <comment>%1, %n row left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n Zeile ausgelassen</numerusform>
+                <numerusform>%1, %n Zeilen ausgelassen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1: %n samples to %2</source>
             <comment>%1: %n sample to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: %n Messwert bis %2</numerusform>
+                <numerusform>%1: %n Messwerte bis %2</numerusform>
             </translation>
         </message>
         <message>
             <source>Following the log; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Das Log wird verfolgt; Strg+C beendet es</translation>
         </message>
         <message>
             <source>The log was begun anew; it is read from its beginning</source>
-            <translation type="unfinished" />
+            <translation>Das Log wurde neu begonnen; es wird von Anfang an gelesen</translation>
         </message>
         <message>
             <source>The log is not there; waiting for it</source>
-            <translation type="unfinished" />
+            <translation>Das Log ist nicht da; auf die Datei wird gewartet</translation>
         </message>
         <message>
             <source>The log is there again</source>
-            <translation type="unfinished" />
+            <translation>Das Log ist wieder da</translation>
         </message>
         <message numerus="yes">
             <source>The run has this log already; %n new samples added</source>
             <comment>The run has this log already; %n new sample added</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Der Lauf hat dieses Log schon; %n neuer Messwert angefügt</numerusform>
+                <numerusform>Der Lauf hat dieses Log schon; %n neue Messwerte angefügt</numerusform>
             </translation>
         </message>
         <message>
             <source>Forecast as of %1</source>
-            <translation type="unfinished" />
+            <translation>Vorhersage, Stand %1</translation>
         </message>
         <message>
             <source>Forecast</source>
-            <translation type="unfinished" />
+            <translation>Vorhersage</translation>
         </message>
         <message>
             <source>cut-off: %1, in the middle %2; %3</source>
-            <translation type="unfinished" />
+            <translation>Abschaltung: %1, in der Mitte %2; %3</translation>
         </message>
         <message>
             <source>cut-off: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>Abschaltung: unbekannt: %1</translation>
         </message>
         <message>
             <source>gauge at %1 %: %2</source>
-            <translation type="unfinished" />
+            <translation>Ladeanzeige bei %1 %: %2</translation>
         </message>
         <message>
             <source>next gauge step: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>nächster Anzeigeschritt: unbekannt: %1</translation>
         </message>
         <message>
             <source>Two accounts</source>
-            <translation type="unfinished" />
+            <translation>Zwei Lesarten</translation>
         </message>
         <message>
             <source>%1: already in the logbook as run %2 of %3, left out</source>
@@ -1461,210 +1461,210 @@
         <message numerus="yes">
             <source>%1: run %2 of %3, %4 with %n readings</source>
             <comment>%1: run %2 of %3, %4 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: Lauf %2 von %3, %4 mit %n Ablesung</numerusform>
+                <numerusform>%1: Lauf %2 von %3, %4 mit %n Ablesungen</numerusform>
             </translation>
         </message>
         <message>
             <source>the folder holds no run sheet</source>
-            <translation type="unfinished" />
+            <translation>der Ordner enthält kein Laufblatt</translation>
         </message>
         <message>
             <source>name a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie einen Ordner mit Laufblättern (.csv)</translation>
         </message>
         <message>
             <source>what could be imported is in the logbook</source>
-            <translation type="unfinished" />
+            <translation>was sich importieren ließ, ist im Logbuch</translation>
         </message>
         <message>
             <source>`%1` names no column and role</source>
-            <translation type="unfinished" />
+            <translation>`%1` nennt keine Spalte und Rolle</translation>
         </message>
         <message>
             <source>write it like %1; the roles are in the help of the command</source>
-            <translation type="unfinished" />
+            <translation>schreiben Sie es wie %1; die Rollen stehen in der Hilfe des Befehls</translation>
         </message>
         <message>
             <source>the table has no column `%1`</source>
-            <translation type="unfinished" />
+            <translation>die Tabelle hat keine Spalte `%1`</translation>
         </message>
         <message>
             <source>name one by its number from 1 to %1, its letter or its title</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie eine nach ihrer Nummer von 1 bis %1, ihrem Buchstaben oder ihrem Titel</translation>
         </message>
         <message>
             <source>`%1` is no unit</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Einheit</translation>
         </message>
         <message>
             <source>use Wh, kWh, W, kW, %, h, min or s</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie Wh, kWh, W, kW, %, h, min oder s</translation>
         </message>
         <message>
             <source>there is no sheet `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt kein Blatt `%1`</translation>
         </message>
         <message>
             <source>use --sheet with one of %1</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie --sheet mit einem von diesen: %1</translation>
         </message>
         <message>
             <source>there are several sheets: %1</source>
-            <translation type="unfinished" />
+            <translation>es gibt mehrere Blätter: %1</translation>
         </message>
         <message>
             <source>name one with --sheet; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie eines mit --sheet; nichts wurde importiert</translation>
         </message>
         <message>
             <source>give a number, or not-known</source>
-            <translation type="unfinished" />
+            <translation>geben Sie eine Zahl an, oder not-known</translation>
         </message>
         <message>
             <source>what the table does not say is asked once</source>
-            <translation type="unfinished" />
+            <translation>was die Tabelle nicht sagt, wird einmal gefragt</translation>
         </message>
         <message>
             <source>answer with %1; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>antworten Sie mit %1; nichts wurde importiert</translation>
         </message>
         <message>
             <source>there is no time zone `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt keine Zeitzone `%1`</translation>
         </message>
         <message>
             <source>name one such as %1</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie eine wie %1</translation>
         </message>
         <message>
             <source>correct the table, or map its columns with --map; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>berichtigen Sie die Tabelle oder ordnen Sie ihre Spalten mit --map zu; nichts wurde importiert</translation>
         </message>
         <message>
             <source>%1: nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>%1: nichts wurde importiert (--preview)</translation>
         </message>
         <message>
             <source>Run %1 of the table is already in the logbook as run %2 of %3, left out</source>
-            <translation type="unfinished" />
+            <translation>Lauf %1 der Tabelle ist schon im Logbuch als Lauf %2 von %3, ausgelassen</translation>
         </message>
         <message>
             <source>%1: every run of it is already in the logbook, nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>%1: jeder Lauf daraus ist schon im Logbuch, nichts wurde importiert</translation>
         </message>
         <message numerus="yes">
             <source>run %1 of %2, %3 with %n readings</source>
             <comment>run %1 of %2, %3 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Lauf %1 von %2, %3 mit %n Ablesung</numerusform>
+                <numerusform>Lauf %1 von %2, %3 mit %n Ablesungen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1 and a log of %n rows</source>
             <comment>%1 and a log of %n row</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 und ein Log mit %n Zeile</numerusform>
+                <numerusform>%1 und ein Log mit %n Zeilen</numerusform>
             </translation>
         </message>
         <message>
             <source>`%1` names no column</source>
-            <translation type="unfinished" />
+            <translation>`%1` nennt keine Spalte</translation>
         </message>
         <message>
             <source>write it like %1, columns counted from 1</source>
-            <translation type="unfinished" />
+            <translation>schreiben Sie es wie %1, Spalten ab 1 gezählt</translation>
         </message>
         <message>
             <source>`%1` is no time</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Zeit</translation>
         </message>
         <message>
             <source>write it like 00:00:12 or -00:01:30.5: hours, minutes, seconds</source>
-            <translation type="unfinished" />
+            <translation>schreiben Sie sie wie 00:00:12 oder -00:01:30.5: Stunden, Minuten, Sekunden</translation>
         </message>
         <message>
             <source>`%1` is no offset</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist kein Versatz</translation>
         </message>
         <message>
             <source>give seconds such as 12 or -90.5, or `estimate`</source>
-            <translation type="unfinished" />
+            <translation>geben Sie Sekunden an wie 12 oder -90.5, oder `estimate`</translation>
         </message>
         <message>
             <source>there is no meter named `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt keinen Zähler mit Namen `%1`</translation>
         </message>
         <message>
             <source>add the meter to the logbook first</source>
-            <translation type="unfinished" />
+            <translation>legen Sie den Zähler zuerst im Logbuch an</translation>
         </message>
         <message>
             <source>use one of %1</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie einen von diesen: %1</translation>
         </message>
         <message>
             <source>the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>die Ladeanzeige des Speichers</translation>
         </message>
         <message>
             <source>the unit's output power</source>
-            <translation type="unfinished" />
+            <translation>die Ausgangsleistung des Speichers</translation>
         </message>
         <message>
             <source>no meter named</source>
-            <translation type="unfinished" />
+            <translation>kein Zähler genannt</translation>
         </message>
         <message>
             <source>and the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>und die Ladeanzeige des Speichers</translation>
         </message>
         <message>
             <source>beside %1 of the run</source>
-            <translation type="unfinished" />
+            <translation>neben %1 des Laufs</translation>
         </message>
         <message>
             <source>Note: the log is taken to begin with the first reading of the run, %1; --start changes that</source>
-            <translation type="unfinished" />
+            <translation>Hinweis: das Log gilt als mit der ersten Ablesung des Laufs begonnen, %1; --start ändert das</translation>
         </message>
         <message>
             <source>Note: the times of the log are taken for local times of %1; --zone changes that</source>
-            <translation type="unfinished" />
+            <translation>Hinweis: die Zeiten des Logs gelten als Ortszeiten von %1; --zone ändert das</translation>
         </message>
         <message>
             <source>Nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>Nichts wurde importiert (--preview)</translation>
         </message>
         <message numerus="yes">
             <source>%n samples from %1 to %2</source>
             <comment>%n sample from %1 to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Messwert von %1 bis %2</numerusform>
+                <numerusform>%n Messwerte von %1 bis %2</numerusform>
             </translation>
         </message>
         <message>
             <source>into run %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>in Lauf %1 von %2</translation>
         </message>
         <message>
             <source>the samples are in the logbook</source>
-            <translation type="unfinished" />
+            <translation>die Messwerte sind im Logbuch</translation>
         </message>
         <message>
             <source>The logbook has all that the other has already</source>
-            <translation type="unfinished" />
+            <translation>Das Logbuch hat schon alles, was das andere hat</translation>
         </message>
         <message>
             <source>This is what joining would do; nothing was changed</source>
-            <translation type="unfinished" />
+            <translation>Das würde das Zusammenführen bewirken; nichts wurde geändert</translation>
         </message>
         <message>
             <source>Joined: %1</source>
-            <translation type="unfinished" />
+            <translation>Zusammengeführt: %1</translation>
         </message>
         <message>
             <source>%1.</source>
@@ -1672,159 +1672,159 @@
         </message>
         <message>
             <source>only a logbook holds load lists</source>
-            <translation type="unfinished" />
+            <translation>nur ein Logbuch enthält Lastlisten</translation>
         </message>
         <message>
             <source>name a logbook, or the file of a load list with --load-list</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie ein Logbuch, oder die Datei einer Lastliste mit --load-list</translation>
         </message>
         <message>
             <source>there is no load list `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt keine Lastliste `%1`</translation>
         </message>
         <message>
             <source>bring one in with ullage import-loads</source>
-            <translation type="unfinished" />
+            <translation>bringen Sie eine herein mit ullage import-loads</translation>
         </message>
         <message>
             <source>%1: load list %2 is in the logbook already, left out</source>
-            <translation type="unfinished" />
+            <translation>%1: die Lastliste %2 ist schon im Logbuch, ausgelassen</translation>
         </message>
         <message numerus="yes">
             <source>%1: load list %2 with %n lines</source>
             <comment>%1: load list %2 with %n line</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: Lastliste %2 mit %n Zeile</numerusform>
+                <numerusform>%1: Lastliste %2 mit %n Zeilen</numerusform>
             </translation>
         </message>
         <message>
             <source>name a load list (.csv) or a logbook, one of the two</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie eine Lastliste (.csv) oder ein Logbuch, eines von beiden</translation>
         </message>
         <message>
             <source>see ullage loads --help</source>
-            <translation type="unfinished" />
+            <translation>siehe ullage loads --help</translation>
         </message>
         <message>
             <source>(required)</source>
-            <translation type="unfinished" />
+            <translation>(erforderlich)</translation>
         </message>
         <message>
             <source>User commands</source>
-            <translation type="unfinished" />
+            <translation>Benutzerbefehle</translation>
         </message>
         <message>
             <source>NAME</source>
-            <translation type="unfinished" />
+            <translation>NAME</translation>
         </message>
         <message>
             <source>say what a battery storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>sagt, was ein Batteriespeicher abgibt, gegen das, was sein Typenschild und seine Ladeanzeige sagen</translation>
         </message>
         <message>
             <source>SYNOPSIS</source>
-            <translation type="unfinished" />
+            <translation>ÜBERSICHT</translation>
         </message>
         <message>
             <source>DESCRIPTION</source>
-            <translation type="unfinished" />
+            <translation>BESCHREIBUNG</translation>
         </message>
         <message>
             <source>A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds faults of the gauge, and compares units.</source>
-            <translation type="unfinished" />
+            <translation>Ein Prüfer entlädt einen Batteriespeicher viele Stunden lang über echte Lasten und notiert, was dessen eigene Ladeanzeige und ein Energiezähler sagen. Ullage zeichnet diese Ablesungen auf, berechnet die abgegebene Energie und den nutzbaren Anteil mit ihrer Unsicherheit, findet Fehler der Ladeanzeige und vergleicht Speicher.</translation>
         </message>
         <message>
             <source>Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job in text, without a display. Results go to the standard output, problems to the standard error, one line each.</source>
-            <translation type="unfinished" />
+            <translation>Ohne Befehl öffnet es sein Fenster, mit dem zuletzt offenen Logbuch oder mit %1. Die Befehle tun dieselbe Arbeit als Text, ohne Bildschirm. Ergebnisse gehen auf die Standardausgabe, Fehlermeldungen auf die Standardfehlerausgabe, je eine Zeile.</translation>
         </message>
         <message>
             <source>OPTIONS</source>
-            <translation type="unfinished" />
+            <translation>OPTIONEN</translation>
         </message>
         <message>
             <source>Say what there is; behind a command what that takes.</source>
-            <translation type="unfinished" />
+            <translation>Sagen, was es gibt; hinter einem Befehl, was dieser annimmt.</translation>
         </message>
         <message>
             <source>Say the version.</source>
-            <translation type="unfinished" />
+            <translation>Die Version nennen.</translation>
         </message>
         <message>
             <source>Write this page.</source>
-            <translation type="unfinished" />
+            <translation>Diese Seite schreiben.</translation>
         </message>
         <message>
             <source>Write the completion of commands and options for bash.</source>
-            <translation type="unfinished" />
+            <translation>Die Ergänzung von Befehlen und Optionen für die bash schreiben.</translation>
         </message>
         <message>
             <source>COMMANDS</source>
-            <translation type="unfinished" />
+            <translation>BEFEHLE</translation>
         </message>
         <message>
             <source>FILES</source>
-            <translation type="unfinished" />
+            <translation>DATEIEN</translation>
         </message>
         <message>
             <source>A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to keep it.</source>
-            <translation type="unfinished" />
+            <translation>Ein Logbuch, eine SQLite-Datei mit allen Speichern, Zählern, Läufen, Ablesungen, Fotos und Logs. Kopieren Sie diese eine Datei, um es aufzubewahren.</translation>
         </message>
         <message>
             <source>Settings of the window.</source>
-            <translation type="unfinished" />
+            <translation>Einstellungen des Fensters.</translation>
         </message>
         <message>
             <source>ENVIRONMENT</source>
-            <translation type="unfinished" />
+            <translation>UMGEBUNG</translation>
         </message>
         <message>
             <source>The password of a live meter for %1, in place of asking.</source>
-            <translation type="unfinished" />
+            <translation>Das Passwort eines live gelesenen Zählers für %1, statt danach zu fragen.</translation>
         </message>
         <message>
             <source>EXIT STATUS</source>
-            <translation type="unfinished" />
+            <translation>RÜCKGABEWERT</translation>
         </message>
         <message>
             <source>It was done.</source>
-            <translation type="unfinished" />
+            <translation>Es ist getan.</translation>
         </message>
         <message>
             <source>Bad input, or a result that could not be written.</source>
-            <translation type="unfinished" />
+            <translation>Schlechte Eingabe, oder ein Ergebnis, das sich nicht schreiben ließ.</translation>
         </message>
         <message>
             <source>Wrong usage.</source>
-            <translation type="unfinished" />
+            <translation>Falscher Aufruf.</translation>
         </message>
         <message>
             <source>CAUTION</source>
-            <translation type="unfinished" />
+            <translation>VORSICHT</translation>
         </message>
         <message>
             <source>Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and licensed practice come first.</source>
-            <translation type="unfinished" />
+            <translation>Netzspannung und geladene Batterien können töten und verbrennen. Ergebnisse dieses Programms sind keine Sicherheitszertifizierung. Örtliche Vorschriften und zugelassene Elektrofachkräfte haben Vorrang.</translation>
         </message>
         <message>
             <source>there is no PV sheet named `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt kein PV-Blatt mit Namen `%1`</translation>
         </message>
         <message>
             <source>see the PV input page for their names</source>
-            <translation type="unfinished" />
+            <translation>die Seite PV-Eingang nennt ihre Namen</translation>
         </message>
         <message>
             <source>there is no unit named `%1` in the logbook</source>
-            <translation type="unfinished" />
+            <translation>im Logbuch gibt es keinen Speicher mit Namen `%1`</translation>
         </message>
         <message>
             <source>use the name of one of its units</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie den Namen eines seiner Speicher</translation>
         </message>
         <message>
             <source>quantity</source>
-            <translation type="unfinished" />
+            <translation>Größe</translation>
         </message>
         <message>
             <source>value</source>
@@ -1836,219 +1836,219 @@
         </message>
         <message>
             <source>A subcommand is required</source>
-            <translation type="unfinished" />
+            <translation>Ein Befehl ist erforderlich</translation>
         </message>
         <message>
             <source>%1 is required</source>
-            <translation type="unfinished" />
+            <translation>%1 ist erforderlich</translation>
         </message>
         <message>
             <source>The following argument was not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>Dieses Argument wurde nicht erwartet: %1</translation>
         </message>
         <message>
             <source>The following arguments were not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>Diese Argumente wurden nicht erwartet: %1</translation>
         </message>
         <message>
             <source>Could not convert: %1</source>
-            <translation type="unfinished" />
+            <translation>Nicht umzuwandeln: %1</translation>
         </message>
         <message>
             <source>%1 excludes %2</source>
-            <translation type="unfinished" />
+            <translation>%1 schließt %2 aus</translation>
         </message>
         <message>
             <source>%1 requires %2</source>
-            <translation type="unfinished" />
+            <translation>%1 erfordert %2</translation>
         </message>
         <message>
             <source>%1 not in %2</source>
-            <translation type="unfinished" />
+            <translation>%1 ist nicht in %2</translation>
         </message>
         <message>
             <source>%1: %2 required %3 missing</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 erforderlich, %3 fehlt</translation>
         </message>
         <message>
             <source>Usage</source>
-            <translation type="unfinished" />
+            <translation>Aufruf</translation>
         </message>
         <message>
             <source>Positionals</source>
-            <translation type="unfinished" />
+            <translation>Argumente</translation>
         </message>
         <message>
             <source>REQUIRED</source>
-            <translation type="unfinished" />
+            <translation>ERFORDERLICH</translation>
         </message>
         <message>
             <source>Needs</source>
-            <translation type="unfinished" />
+            <translation>Erfordert</translation>
         </message>
         <message>
             <source>Excludes</source>
-            <translation type="unfinished" />
+            <translation>Schließt aus</translation>
         </message>
         <message>
             <source>Options</source>
-            <translation type="unfinished" />
+            <translation>Optionen</translation>
         </message>
         <message>
             <source>Print this help message and exit</source>
-            <translation type="unfinished" />
+            <translation>Diese Hilfe ausgeben und enden</translation>
         </message>
         <message>
             <source>Display program version information and exit</source>
-            <translation type="unfinished" />
+            <translation>Die Version des Programms ausgeben und enden</translation>
         </message>
         <message>
             <source>Ullage: what a storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>Ullage: was ein Batteriespeicher abgibt, gegen das, was sein Typenschild und seine Ladeanzeige sagen</translation>
         </message>
         <message>
             <source>Subcommands</source>
-            <translation type="unfinished" />
+            <translation>Befehle</translation>
         </message>
         <message>
             <source>the folder cannot be read: %1</source>
-            <translation type="unfinished" />
+            <translation>der Ordner lässt sich nicht lesen: %1</translation>
         </message>
         <message>
             <source>check its permissions</source>
-            <translation>prüfen Sie ihre Zugriffsrechte</translation>
+            <translation>prüfen Sie seine Zugriffsrechte</translation>
         </message>
         <message>
             <source>name a logbook or a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie ein Logbuch oder einen Ordner mit Laufblättern (.csv)</translation>
         </message>
         <message>
             <source>%1 and %2 more</source>
-            <translation type="unfinished" />
+            <translation>%1 und %2 weitere</translation>
         </message>
         <message>
             <source>%1: checked from end to end, as it comes from elsewhere or was not closed properly; that took %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1: von Anfang bis Ende geprüft, da es von anderswo kommt oder nicht richtig geschlossen wurde; das dauerte %2 s</translation>
         </message>
         <message>
             <source>%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again</source>
-            <translation type="unfinished" />
+            <translation>%1: neben anderen Quellen zählen nur seine Laufblätter, nicht seine Logs; `ullage import` macht wieder ein Logbuch daraus</translation>
         </message>
         <message>
             <source>%1 states another method than %2, by which all are compared</source>
-            <translation type="unfinished" />
+            <translation>%1 gibt eine andere Methode an als %2, nach der alle verglichen werden</translation>
         </message>
         <message>
             <source>there is no run of a unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt keinen Lauf eines Speichers mit Namen `%1`</translation>
         </message>
         <message>
             <source>the logbook has no runs yet</source>
-            <translation type="unfinished" />
+            <translation>das Logbuch hat noch keine Läufe</translation>
         </message>
         <message>
             <source>several units have runs</source>
-            <translation type="unfinished" />
+            <translation>mehrere Speicher haben Läufe</translation>
         </message>
         <message>
             <source>add --unit with one of %1</source>
-            <translation type="unfinished" />
+            <translation>fügen Sie --unit mit einem von diesen hinzu: %1</translation>
         </message>
         <message>
             <source>there is no run %1</source>
-            <translation type="unfinished" />
+            <translation>es gibt keinen Lauf %1</translation>
         </message>
         <message>
             <source>no month's sun is stated</source>
-            <translation type="unfinished" />
+            <translation>für keinen Monat ist die Sonne angegeben</translation>
         </message>
         <message>
             <source>name twelve figures, January first</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie zwölf Werte, Januar zuerst</translation>
         </message>
         <message>
             <source>there is no unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>es gibt keinen Speicher mit Namen `%1`</translation>
         </message>
         <message>
             <source>days to be carried without sun</source>
-            <translation type="unfinished" />
+            <translation>Tage, die ohne Sonne zu tragen sind</translation>
         </message>
         <message>
             <source>peak-sun hours a day, of the worst month that counts</source>
-            <translation type="unfinished" />
+            <translation>Vollsonnenstunden pro Tag, des schlechtesten Monats, der zählt</translation>
         </message>
         <message>
             <source>what is left of the array's label at the battery, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>was von der Leistung laut Typenschild des PV-Generators an der Batterie bleibt, 0 bis 1</translation>
         </message>
         <message>
             <source>array energy over daily load that the rule asks for, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>Energie des PV-Generators durch tägliche Last, wie die Regel sie verlangt, 1 oder mehr</translation>
         </message>
         <message>
             <source>PV array that is there, W; that of the rule where not given</source>
-            <translation type="unfinished" />
+            <translation>vorhandener PV-Generator, W; ohne Angabe der nach Regel</translation>
         </message>
         <message>
             <source>peak-sun hours a day of the twelve months, January first, with commas</source>
-            <translation type="unfinished" />
+            <translation>Vollsonnenstunden pro Tag der zwölf Monate, Januar zuerst, mit Kommas</translation>
         </message>
         <message>
             <source>units side by side in the course of the charge</source>
-            <translation type="unfinished" />
+            <translation>Speicher nebeneinander im Verlauf der Ladung</translation>
         </message>
         <message>
             <source>share of the rated energy expected of untested units, lower end</source>
-            <translation type="unfinished" />
+            <translation>Anteil der Nennenergie, der von ungetesteten Speichern erwartet wird, unteres Ende</translation>
         </message>
         <message>
             <source>the same, upper end</source>
-            <translation type="unfinished" />
+            <translation>dasselbe, oberes Ende</translation>
         </message>
         <message>
             <source>of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>der Batterie nach Regel, 0 bis 1</translation>
         </message>
         <message>
             <source>deepest discharge of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>tiefste Entladung der Batterie nach Regel, 0 bis 1</translation>
         </message>
         <message>
             <source>share of the capacity left at the end of life, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>Restanteil der Kapazität am Lebensende, 0 bis 1</translation>
         </message>
         <message>
             <source>of the battery rule, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>der Batterie nach Regel, 1 oder mehr</translation>
         </message>
         <message>
             <source>of the battery rule, 1 to 2</source>
-            <translation type="unfinished" />
+            <translation>der Batterie nach Regel, 1 bis 2</translation>
         </message>
         <message>
             <source>`%1` is the ending of no table</source>
-            <translation type="unfinished" />
+            <translation>`%1` ist keine Endung einer Tabelle</translation>
         </message>
         <message>
             <source>use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie .txt, .csv, .md, .html, .xlsx, .json oder .tex, oder nennen Sie das --format</translation>
         </message>
         <message>
             <source>xlsx is no text for a terminal</source>
-            <translation type="unfinished" />
+            <translation>xlsx ist kein Text für ein Terminal</translation>
         </message>
         <message>
             <source>name a file with --output</source>
-            <translation type="unfinished" />
+            <translation>nennen Sie eine Datei mit --output</translation>
         </message>
         <message>
             <source>sheet %1</source>
-            <translation type="unfinished" />
+            <translation>Blatt %1</translation>
         </message>
         <message>
             <source>head in row %1</source>
-            <translation type="unfinished" />
+            <translation>Kopfzeile in Zeile %1</translation>
         </message>
         <message>
             <source>Read as: %1</source>
@@ -2060,15 +2060,15 @@
         </message>
         <message>
             <source>column %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Spalte %1: %2</translation>
         </message>
         <message>
             <source>column %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>Spalte %1 `%2`: %3</translation>
         </message>
         <message>
             <source>rows %1 to %2</source>
-            <translation type="unfinished" />
+            <translation>Zeilen %1 bis %2</translation>
         </message>
         <message numerus="yes">
             <source>%n readings</source>
@@ -2088,11 +2088,11 @@
         </message>
         <message>
             <source>register %1 to %2 Wh</source>
-            <translation type="unfinished" />
+            <translation>Zählwerk %1 bis %2 Wh</translation>
         </message>
         <message>
             <source>cut-off noted</source>
-            <translation type="unfinished" />
+            <translation>Abschaltung notiert</translation>
         </message>
         <message>
             <source>Run %1: %2</source>
@@ -2100,11 +2100,11 @@
         </message>
         <message>
             <source>Run %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>Lauf %1 `%2`: %3</translation>
         </message>
         <message>
             <source>Note: %1</source>
-            <translation type="unfinished" />
+            <translation>Hinweis: %1</translation>
         </message>
         <message>
             <source>Open: %1</source>
@@ -2112,58 +2112,58 @@
         </message>
         <message>
             <source>Open: %1 (%2?)</source>
-            <translation type="unfinished" />
+            <translation>Offen: %1 (%2?)</translation>
         </message>
         <message>
             <source>row %1 taken in part: %2</source>
-            <translation type="unfinished" />
+            <translation>Zeile %1 teils übernommen: %2</translation>
         </message>
         <message>
             <source>row %1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>Zeile %1 ausgelassen: %2</translation>
         </message>
         <message numerus="yes">
             <source>and %n more rows</source>
             <comment>and %n more rows</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>und %n weitere Zeile</numerusform>
+                <numerusform>und %n weitere Zeilen</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 % gauge</source>
-            <translation type="unfinished" />
+            <translation>%1 % Ladeanzeige</translation>
         </message>
         <message numerus="yes">
             <source>%n rows: %1 taken, %2 left out</source>
             <comment>%n row: %1 taken, %2 left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Zeile: %1 übernommen, %2 ausgelassen</numerusform>
+                <numerusform>%n Zeilen: %1 übernommen, %2 ausgelassen</numerusform>
             </translation>
         </message>
         <message>
             <source>usually %1 s apart</source>
-            <translation type="unfinished" />
+            <translation>meist %1 s auseinander</translation>
         </message>
         <message>
             <source>%1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>%1 ausgelassen: %2</translation>
         </message>
         <message>
             <source>%1 taken with a doubt: %2</source>
-            <translation type="unfinished" />
+            <translation>%1 mit Zweifel übernommen: %2</translation>
         </message>
         <message>
             <source>line %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Zeile %1: %2</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps longer than %1 s</source>
             <comment>%n gap longer than %1 s</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Lücke länger als %1 s</numerusform>
+                <numerusform>%n Lücken länger als %1 s</numerusform>
             </translation>
         </message>
         <message>
@@ -2172,39 +2172,39 @@
         </message>
         <message>
             <source>Load by the log</source>
-            <translation type="unfinished" />
+            <translation>Last laut Log</translation>
         </message>
         <message>
             <source>mean %1 W, peak %2 W over %3; %4 Wh a day</source>
-            <translation type="unfinished" />
+            <translation>Mittel %1 W, Spitze %2 W über %3; %4 Wh pro Tag</translation>
         </message>
         <message>
             <source>on %1 W, off %2 W; on for %3 % of the time, %4 starts an hour</source>
-            <translation type="unfinished" />
+            <translation>ein %1 W, aus %2 W; ein %3 % der Zeit, %4 Starts pro Stunde</translation>
         </message>
         <message>
             <source>power integrated: %1 Wh; its square: %2 W²h</source>
-            <translation type="unfinished" />
+            <translation>Leistung integriert: %1 Wh; ihr Quadrat: %2 W²h</translation>
         </message>
         <message>
             <source>register of the same times: %1 Wh; integrated power is %2 % of it</source>
-            <translation type="unfinished" />
+            <translation>Zählwerk über dieselben Zeiten: %1 Wh; die integrierte Leistung ist %2 % davon</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps (%1) left out, in which at most %2 Wh may have flowed</source>
             <comment>%n gap (%1) left out, in which at most %2 Wh may have flowed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n Lücke (%1) ausgelassen, in der höchstens %2 Wh geflossen sein können</numerusform>
+                <numerusform>%n Lücken (%1) ausgelassen, in denen höchstens %2 Wh geflossen sein können</numerusform>
             </translation>
         </message>
         <message>
             <source>All drains of %1 together</source>
-            <translation type="unfinished" />
+            <translation>Alle Entladungen von %1 zusammen</translation>
         </message>
         <message>
             <source>Drains used</source>
-            <translation type="unfinished" />
+            <translation>Benutzte Entladungen</translation>
         </message>
         <message>
             <source>run</source>
@@ -2228,23 +2228,23 @@
         </message>
         <message>
             <source>beyond the fit</source>
-            <translation type="unfinished" />
+            <translation>über der Geraden</translation>
         </message>
         <message>
             <source>run %1, %2: %3</source>
-            <translation type="unfinished" />
+            <translation>Lauf %1, %2: %3</translation>
         </message>
         <message>
             <source>Drains not used</source>
-            <translation type="unfinished" />
+            <translation>Nicht benutzte Entladungen</translation>
         </message>
         <message>
             <source>Gauge from run to run: %1</source>
-            <translation type="unfinished" />
+            <translation>Ladeanzeige von Lauf zu Lauf: %1</translation>
         </message>
         <message>
             <source>Full drains at like loads, run to run</source>
-            <translation type="unfinished" />
+            <translation>Volle Entladungen bei ähnlichen Lasten, von Lauf zu Lauf</translation>
         </message>
         <message>
             <source>runs</source>
@@ -2260,19 +2260,19 @@
         </message>
         <message>
             <source>gauge curve</source>
-            <translation type="unfinished" />
+            <translation>Anzeigekurve</translation>
         </message>
         <message>
             <source>at depth</source>
-            <translation type="unfinished" />
+            <translation>bei Tiefe</translation>
         </message>
         <message>
             <source>p of the curve</source>
-            <translation type="unfinished" />
+            <translation>p der Kurve</translation>
         </message>
         <message>
             <source>moved</source>
-            <translation type="unfinished" />
+            <translation>verschoben</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2284,14 +2284,18 @@
         </message>
         <message>
             <source>Changes of Wh per gauge point and of the energy are corrected for the loads.</source>
-            <translation type="unfinished" />
+            <translation>Änderungen von Wh je Anzeigepunkt und der Energie sind um die Lasten korrigiert.</translation>
         </message>
         <message>
             <source>Next run: %1</source>
-            <translation type="unfinished" />
+            <translation>Nächster Lauf: %1</translation>
         </message>
         <message>
             <source>Drift: %1</source>
+            <translation>Drift: %1</translation>
+        </message>
+        <message>
+            <source>`%1` is no locale; use a name such as de_DE or en_US</source>
             <translation type="unfinished" />
         </message>
     </context>
@@ -2925,6 +2929,22 @@
         <message>
             <source>type a power of 0 or more, such as 64, 64 W or 0.064 kW</source>
             <translation>tippen Sie eine Leistung ab 0, etwa 64, 64 W oder 0,064 kW</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>%1 ago</source>
+            <translation>vor %1</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>heute</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>gestern</translation>
         </message>
     </context>
     <context>
@@ -3813,7 +3833,7 @@
         </message>
         <message>
             <source>Sun</source>
-            <translation>Sonne</translation>
+            <translation>So</translation>
         </message>
         <message>
             <source>Mon</source>
@@ -6177,7 +6197,7 @@
         </message>
         <message>
             <source>start</source>
-            <translation>Start</translation>
+            <translation>Anlauf</translation>
         </message>
         <message>
             <source>the peak while it starts is below its power while on, or above %1 W</source>
@@ -7629,7 +7649,7 @@
         </message>
         <message>
             <source>none</source>
-            <translation>keiner</translation>
+            <translation>nichts</translation>
         </message>
         <message>
             <source>“%1”</source>
@@ -7781,7 +7801,7 @@
         </message>
         <message>
             <source>of</source>
-            <translation>nach</translation>
+            <translation>von</translation>
         </message>
         <message>
             <source>result</source>
@@ -7857,7 +7877,7 @@
         </message>
         <message>
             <source>second</source>
-            <translation>zweites</translation>
+            <translation>zweiter</translation>
         </message>
         <message>
             <source>difference ± U95</source>
@@ -8245,11 +8265,11 @@
         </message>
         <message>
             <source>%1: not known, %2.</source>
-            <translation type="unfinished" />
+            <translation>%1: unbekannt, %2.</translation>
         </message>
         <message>
             <source>%1: %2 (%3); by the clock %4; units needed %5; rated output %6, peak output %7.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 (%3); nach der Uhr %4; nötige Speicher %5; Nennleistung %6, Spitzenleistung %7.</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -8257,23 +8277,23 @@
         </message>
         <message>
             <source>State of charge from day to day</source>
-            <translation type="unfinished" />
+            <translation>Ladezustand von Tag zu Tag</translation>
         </message>
         <message>
             <source>%1: charge remaining by the hour, with the PV array and without, with 95 % bands.</source>
-            <translation type="unfinished" />
+            <translation>%1: Restladung Stunde für Stunde, mit dem PV-Generator und ohne, mit 95-%-Bändern.</translation>
         </message>
         <message>
             <source>Sizing for %1</source>
-            <translation type="unfinished" />
+            <translation>Auslegung für %1</translation>
         </message>
         <message>
             <source>The load list %1 takes %2 a day, %3 W when all of it runs and %4 W at most. One full unit serves so many days of it:</source>
-            <translation type="unfinished" />
+            <translation>Die Lastliste %1 nimmt %2 pro Tag auf, %3 W, wenn alles darauf läuft, und höchstens %4 W. Ein voller Speicher trägt sie so viele Tage:</translation>
         </message>
         <message>
             <source>There is no unit to size.</source>
-            <translation type="unfinished" />
+            <translation>Es gibt keinen Speicher zum Auslegen.</translation>
         </message>
         <message>
             <source>PV array and battery by rule</source>
@@ -8281,23 +8301,23 @@
         </message>
         <message>
             <source>The load list</source>
-            <translation type="unfinished" />
+            <translation>Die Lastliste</translation>
         </message>
         <message>
             <source>What is assumed</source>
-            <translation type="unfinished" />
+            <translation>Was angenommen ist</translation>
         </message>
         <message>
             <source>This report was %1. Its figures follow from the drains of each unit, the load list and the stated choices, and can be worked out again from them.</source>
-            <translation type="unfinished" />
+            <translation>Dieser Bericht wurde %1. Seine Zahlen folgen aus den Entladungen jedes Speichers, der Lastliste und den angegebenen Wahlen und lassen sich aus ihnen neu berechnen.</translation>
         </message>
         <message>
             <source>PV input check</source>
-            <translation>PV-Eingang prüfen</translation>
+            <translation>Prüfung des PV-Eingangs</translation>
         </message>
         <message>
             <source>PV input check: %1</source>
-            <translation type="unfinished" />
+            <translation>Prüfung des PV-Eingangs: %1</translation>
         </message>
         <message>
             <source>%1 in series, %2 parallel</source>
@@ -8305,11 +8325,11 @@
         </message>
         <message>
             <source>PV input of %1</source>
-            <translation type="unfinished" />
+            <translation>PV-Eingang von %1</translation>
         </message>
         <message>
             <source>Verdict</source>
-            <translation type="unfinished" />
+            <translation>Urteil</translation>
         </message>
         <message>
             <source>DANGER: %1</source>
@@ -8317,11 +8337,11 @@
         </message>
         <message>
             <source>Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC 690.8).</source>
-            <translation type="unfinished" />
+            <translation>Leiter und, wo nötig, Sicherungen jedes Strangs: für mindestens %1 A (1,25 × 1,25 × Kurzschlussstrom, NEC 690.8).</translation>
         </message>
         <message>
             <source>Comparisons</source>
-            <translation type="unfinished" />
+            <translation>Vergleiche</translation>
         </message>
         <message>
             <source>comparison</source>
@@ -8329,7 +8349,7 @@
         </message>
         <message>
             <source>string or array</source>
-            <translation type="unfinished" />
+            <translation>Strang oder Generator</translation>
         </message>
         <message>
             <source>limit</source>
@@ -8341,7 +8361,7 @@
         </message>
         <message>
             <source>outcome</source>
-            <translation type="unfinished" />
+            <translation>Ergebnis</translation>
         </message>
         <message>
             <source>based on</source>
@@ -8353,95 +8373,95 @@
         </message>
         <message>
             <source>Voltage of the string against cell temperature, with the limits of the PV input.</source>
-            <translation type="unfinished" />
+            <translation>Spannung des Strangs über der Zelltemperatur, mit den Grenzen des PV-Eingangs.</translation>
         </message>
         <message>
             <source>What was stated</source>
-            <translation type="unfinished" />
+            <translation>Was angegeben wurde</translation>
         </message>
         <message>
             <source>what</source>
-            <translation type="unfinished" />
+            <translation>was</translation>
         </message>
         <message>
             <source>This report was %1. It is arithmetic on stated values, not a design.</source>
-            <translation type="unfinished" />
+            <translation>Dieser Bericht wurde %1. Er ist Rechnen mit angegebenen Werten, keine Planung.</translation>
         </message>
         <message numerus="yes">
             <source>%n hold</source>
             <comment>%n hold</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n erfüllt</numerusform>
+                <numerusform>%n erfüllt</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not reached</source>
             <comment>%n not reached</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n nicht erreicht</numerusform>
+                <numerusform>%n nicht erreicht</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not held</source>
             <comment>%n not held</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n nicht erfüllt</numerusform>
+                <numerusform>%n nicht erfüllt</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not decided by this meter</source>
             <comment>%n not decided by this meter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n von diesem Zähler nicht entschieden</numerusform>
+                <numerusform>%n von diesem Zähler nicht entschieden</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not tested</source>
             <comment>%n not tested</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n nicht getestet</numerusform>
+                <numerusform>%n nicht getestet</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Of %n claims: %1.</source>
             <comment>Of %n claim: %1.</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Von %n Angabe: %1.</numerusform>
+                <numerusform>Von %n Angaben: %1.</numerusform>
             </translation>
         </message>
         <message>
             <source>What it delivers is not known: %1.</source>
-            <translation type="unfinished" />
+            <translation>Was er abgibt, ist unbekannt: %1.</translation>
         </message>
         <message>
             <source>It delivers %1</source>
-            <translation type="unfinished" />
+            <translation>Er gibt %1 ab</translation>
         </message>
         <message>
             <source>It delivers %1 of %2 rated</source>
-            <translation type="unfinished" />
+            <translation>Er gibt %1 von %2 Nennenergie ab</translation>
         </message>
         <message>
             <source>%1, a usable fraction of %2</source>
-            <translation type="unfinished" />
+            <translation>%1, ein nutzbarer Anteil von %2</translation>
         </message>
         <message>
             <source>%1 (%2; %3).</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2; %3).</translation>
         </message>
         <message>
             <source>In short</source>
-            <translation type="unfinished" />
+            <translation>Kurz gesagt</translation>
         </message>
         <message>
             <source>No drain of this unit has been noted, so what it delivers is not known.</source>
-            <translation type="unfinished" />
+            <translation>Von diesem Speicher ist keine Entladung notiert, daher ist unbekannt, was er abgibt.</translation>
         </message>
         <message>
             <source>Claims</source>
@@ -8453,15 +8473,15 @@
         </message>
         <message>
             <source>Every drain, and what they say together</source>
-            <translation type="unfinished" />
+            <translation>Jede Entladung, und was sie zusammen sagen</translation>
         </message>
         <message>
             <source>All drains together</source>
-            <translation type="unfinished" />
+            <translation>Alle Entladungen zusammen</translation>
         </message>
         <message>
             <source>Expected at other loads</source>
-            <translation type="unfinished" />
+            <translation>Erwartet bei anderen Lasten</translation>
         </message>
         <message>
             <source>Curves</source>
@@ -8469,27 +8489,27 @@
         </message>
         <message>
             <source>Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.</source>
-            <translation type="unfinished" />
+            <translation>Nutzbarer Anteil über der Last: die Punkte sind Entladungen mit ihren 95-%-Intervallen, die Linie ist, was alle zusammen sagen.</translation>
         </message>
         <message>
             <source>Run time against load, likewise.</source>
-            <translation type="unfinished" />
+            <translation>Laufzeit über der Last, ebenso.</translation>
         </message>
         <message>
             <source>Can the gauge be trusted?</source>
-            <translation type="unfinished" />
+            <translation>Ist der Ladeanzeige zu trauen?</translation>
         </message>
         <message>
             <source>Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Anzeigefehler über dem, was abgegeben wurde, eine Kurve für jede Entladung von voll bis Abschaltung: über 0 zeigt die Ladeanzeige zu viel.</translation>
         </message>
         <message>
             <source>From run to run</source>
-            <translation type="unfinished" />
+            <translation>Von Lauf zu Lauf</translation>
         </message>
         <message>
             <source>The gauge errors of the two drains that this is told by.</source>
-            <translation type="unfinished" />
+            <translation>Die Anzeigefehler der beiden Entladungen, an denen sich dies zeigt.</translation>
         </message>
         <message>
             <source>Charges and outputs</source>
@@ -8497,11 +8517,11 @@
         </message>
         <message>
             <source>Round trip</source>
-            <translation type="unfinished" />
+            <translation>Zykluswirkungsgrad</translation>
         </message>
         <message>
             <source>Counted</source>
-            <translation type="unfinished" />
+            <translation>Gezählt</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -8513,7 +8533,7 @@
         </message>
         <message>
             <source>Licence of this text</source>
-            <translation type="unfinished" />
+            <translation>Lizenz dieses Textes</translation>
         </message>
         <message>
             <source>Every drain</source>
@@ -8521,11 +8541,11 @@
         </message>
         <message>
             <source>Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Anzeigefehler über dem, was abgegeben wurde, Entladung für Entladung: über 0 zeigt die Ladeanzeige zu viel.</translation>
         </message>
         <message>
             <source>%1. The whole report holds method, budgets and readings.</source>
-            <translation type="unfinished" />
+            <translation>%1. Der ganze Bericht enthält Methode, Budgets und Ablesungen.</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -8537,23 +8557,23 @@
         </message>
         <message>
             <source>register %1 Wh</source>
-            <translation type="unfinished" />
+            <translation>Zählwerk %1 Wh</translation>
         </message>
         <message>
             <source>meter %1 W</source>
-            <translation type="unfinished" />
+            <translation>Zähler %1 W</translation>
         </message>
         <message>
             <source>%1, %2 %3: %4</source>
-            <translation type="unfinished">%1, %2: %4 {1,?} {2 %3:?}</translation>
+            <translation>%1, %2 %3: %4</translation>
         </message>
         <message>
             <source>%1: test report</source>
-            <translation type="unfinished" />
+            <translation>%1: Testbericht</translation>
         </message>
         <message>
             <source>maker %1</source>
-            <translation type="unfinished" />
+            <translation>Hersteller %1</translation>
         </message>
         <message numerus="yes">
             <source>%n runs</source>
@@ -8565,19 +8585,19 @@
         </message>
         <message>
             <source>serial number %1</source>
-            <translation type="unfinished" />
+            <translation>Seriennummer %1</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval does not hold 0, so the two are clearly different.</source>
-            <translation type="unfinished" />
+            <translation>%1 minus %2 ist %3: das Intervall enthält die 0 nicht, also sind die beiden klar verschieden.</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval holds 0, so the two are too close to call with these meters and neither may be called better.</source>
-            <translation type="unfinished" />
+            <translation>%1 minus %2 ist %3: das Intervall enthält die 0, also sind die beiden mit diesen Zählern nicht zu unterscheiden, und keiner darf besser genannt werden.</translation>
         </message>
         <message>
             <source>Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels.</source>
-            <translation type="unfinished" />
+            <translation>Das ± ist kleiner, als die der beiden Anteile vermuten lassen: ein Zähler maß beide, und sein Steigungsfehler hebt sich auf.</translation>
         </message>
         <message>
             <source>As tested</source>
@@ -8585,27 +8605,27 @@
         </message>
         <message>
             <source>%1 was drained at %2 W for %3 h and delivered %4 of %5 rated: usable %6.</source>
-            <translation type="unfinished" />
+            <translation>%1 wurde bei %2 W %3 h lang entladen und gab %4 von %5 Nennenergie ab: nutzbar %6.</translation>
         </message>
         <message>
             <source>One drain stands for each of them, so each ± also counts that drains repeat only within %1 %.</source>
-            <translation type="unfinished" />
+            <translation>Eine Entladung steht für jeden von ihnen, daher zählt jedes ± auch mit, dass sich Entladungen nur auf %1 % wiederholen.</translation>
         </message>
         <message>
             <source>Why a slow drain delivers less</source>
-            <translation type="unfinished" />
+            <translation>Warum eine langsame Entladung weniger abgibt</translation>
         </message>
         <message>
             <source>%1 delivered %2 in %3 h at %4 W, but %5 in %6 h at %7 W.</source>
-            <translation type="unfinished" />
+            <translation>%1 gab %2 in %3 h bei %4 W ab, aber %5 in %6 h bei %7 W.</translation>
         </message>
         <message>
             <source>While its output is on, a unit also feeds itself. The run times of all drains of %1 give a no-load draw of %2. The slow drain lasted %3 h longer, in which that draw takes about %4 Wh; it delivered %5 Wh less.</source>
-            <translation type="unfinished" />
+            <translation>Solange sein Ausgang ein ist, versorgt ein Speicher auch sich selbst. Die Laufzeiten aller Entladungen von %1 ergeben eine Leerlaufaufnahme von %2. Die langsame Entladung dauerte %3 h länger, in denen diese Aufnahme etwa %4 Wh verbraucht; sie gab %5 Wh weniger ab.</translation>
         </message>
         <message>
             <source>So a usable fraction belongs to the load of its run, and units have an order at one load only.</source>
-            <translation type="unfinished" />
+            <translation>Ein nutzbarer Anteil gehört also zur Last seines Laufs, und Speicher haben nur bei einer Last eine Reihenfolge.</translation>
         </message>
         <message>
             <source>At one load</source>
@@ -8613,35 +8633,35 @@
         </message>
         <message>
             <source>At %1 %2 would deliver %3 in %4 h: usable %5 (%6).</source>
-            <translation type="unfinished" />
+            <translation>Bei %1 würde %2 in %4 h %3 abgeben: nutzbar %5 (%6).</translation>
         </message>
         <message>
             <source>%1 cannot be converted and stays as tested: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 lässt sich nicht umrechnen und bleibt wie getestet: %2.</translation>
         </message>
         <message>
             <source>What these meters leave open</source>
-            <translation type="unfinished" />
+            <translation>Was diese Zähler offen lassen</translation>
         </message>
         <message>
             <source>At %1 %2 can stand beside %3 (%4 and %5).</source>
-            <translation type="unfinished" />
+            <translation>Bei %1 kann %2 neben %3 stehen (%4 und %5).</translation>
         </message>
         <message>
             <source>Meters with a smaller error limit would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>Zähler mit kleinerer Fehlergrenze würden es einengen.</translation>
         </message>
         <message>
             <source>the units and drains of the worked example are not all there</source>
-            <translation type="unfinished" />
+            <translation>die Speicher und Entladungen des Rechenbeispiels sind nicht alle da</translation>
         </message>
         <message>
             <source>sample data</source>
-            <translation type="unfinished" />
+            <translation>Beispieldaten</translation>
         </message>
         <message>
             <source>use the sample data that come with the program</source>
-            <translation type="unfinished" />
+            <translation>nehmen Sie die Beispieldaten, die mit dem Programm kommen</translation>
         </message>
     </context>
     <context>
@@ -8796,7 +8816,7 @@
         </message>
         <message>
             <source>second</source>
-            <translation>zweites</translation>
+            <translation>zweiter</translation>
         </message>
         <message>
             <source>one meter</source>
@@ -9008,7 +9028,7 @@
         </message>
         <message>
             <source>PV input check</source>
-            <translation>PV-Eingang prüfen</translation>
+            <translation>Prüfung des PV-Eingangs</translation>
         </message>
         <message>
             <source>%1, PV input of %2</source>
@@ -9372,7 +9392,7 @@
         </message>
         <message>
             <source>step</source>
-            <translation>Schritt</translation>
+            <translation>Rechenschritt</translation>
         </message>
         <message>
             <source>value</source>
@@ -10249,7 +10269,7 @@
         </message>
         <message>
             <source>crystalline silicon, or other (then no table of factors applies)</source>
-            <translation type="unfinished" />
+            <translation>crystalline silicon (kristallines Silizium) oder other (dann gilt keine Tabelle von Faktoren)</translation>
         </message>
         <message>
             <source>`%1` is no kind of cell</source>
@@ -10261,99 +10281,99 @@
         </message>
         <message>
             <source>what the sheet is called</source>
-            <translation type="unfinished" />
+            <translation>wie das Blatt heißt</translation>
         </message>
         <message>
             <source>name of the unit whose PV input it is meant for</source>
-            <translation type="unfinished" />
+            <translation>Name des Speichers, für dessen PV-Eingang es gedacht ist</translation>
         </message>
         <message>
             <source>the module, as its label says</source>
-            <translation type="unfinished" />
+            <translation>das Modul, wie sein Typenschild es nennt</translation>
         </message>
         <message>
             <source>open-circuit voltage of one module, V</source>
-            <translation type="unfinished" />
+            <translation>Leerlaufspannung eines Moduls, V</translation>
         </message>
         <message>
             <source>voltage at maximum power, V</source>
-            <translation type="unfinished" />
+            <translation>Spannung im MPP, V</translation>
         </message>
         <message>
             <source>short-circuit current, A</source>
-            <translation type="unfinished" />
+            <translation>Kurzschlussstrom, A</translation>
         </message>
         <message>
             <source>current at maximum power, A</source>
-            <translation type="unfinished" />
+            <translation>Strom im MPP, A</translation>
         </message>
         <message>
             <source>temperature coefficient of Voc, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>Temperaturkoeffizient von Voc, %/°C oder mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of Vmp, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>Temperaturkoeffizient von Vmp, %/°C oder mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of the power, %/°C</source>
-            <translation type="unfinished" />
+            <translation>Temperaturkoeffizient der Leistung, %/°C</translation>
         </message>
         <message>
             <source>tolerance of the module's voltages, %; 3 where not stated</source>
-            <translation type="unfinished" />
+            <translation>Toleranz der Spannungen des Moduls, %; 3, wo nicht angegeben</translation>
         </message>
         <message>
             <source>nominal operating cell temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>Nennbetriebstemperatur der Zellen (NOCT), °C</translation>
         </message>
         <message>
             <source>modules in a string</source>
-            <translation type="unfinished" />
+            <translation>Module in einem Strang</translation>
         </message>
         <message>
             <source>strings side by side</source>
-            <translation type="unfinished" />
+            <translation>Stränge nebeneinander</translation>
         </message>
         <message>
             <source>coldest ambient temperature in daylight, °C</source>
-            <translation type="unfinished" />
+            <translation>kälteste Umgebungstemperatur bei Tageslicht, °C</translation>
         </message>
         <message>
             <source>hottest ambient temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>heißeste Umgebungstemperatur, °C</translation>
         </message>
         <message>
             <source>hottest cell temperature instead, °C</source>
-            <translation type="unfinished" />
+            <translation>stattdessen heißeste Zelltemperatur, °C</translation>
         </message>
         <message>
             <source>irradiance at the hottest, W/m²; 1000 where not stated</source>
-            <translation type="unfinished" />
+            <translation>Bestrahlungsstärke bei größter Hitze, W/m²; 1000, wo nicht angegeben</translation>
         </message>
         <message>
             <source>voltage limit of the PV input, V</source>
-            <translation type="unfinished" />
+            <translation>Spannungsgrenze des PV-Eingangs, V</translation>
         </message>
         <message>
             <source>operating current that the PV input is made for, A</source>
-            <translation type="unfinished" />
+            <translation>Betriebsstrom, für den der PV-Eingang gemacht ist, A</translation>
         </message>
         <message>
             <source>short-circuit current that the PV input withstands, A</source>
-            <translation type="unfinished" />
+            <translation>Kurzschlussstrom, dem der PV-Eingang standhält, A</translation>
         </message>
         <message>
             <source>power limit of the PV input, W</source>
-            <translation type="unfinished" />
+            <translation>Leistungsgrenze des PV-Eingangs, W</translation>
         </message>
         <message>
             <source>lowest voltage at which the PV input starts, V</source>
-            <translation type="unfinished" />
+            <translation>niedrigste Spannung, bei der der PV-Eingang anläuft, V</translation>
         </message>
         <message>
             <source>anything else</source>
-            <translation type="unfinished" />
+            <translation>alles Übrige</translation>
         </message>
         <message>
             <source>`%1` has an unknown unit</source>
@@ -10796,7 +10816,7 @@
         </message>
         <message>
             <source>margin</source>
-            <translation>Abstand</translation>
+            <translation>Zuschlag</translation>
         </message>
         <message>
             <source>peak-sun hours of month %1</source>
@@ -10819,11 +10839,11 @@
         <name>store</name>
         <message>
             <source>a file of the copy's name is no copy of this logbook</source>
-            <translation type="unfinished" />
+            <translation>eine Datei mit dem Namen der Kopie ist keine Kopie dieses Logbuchs</translation>
         </message>
         <message>
             <source>move it away, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>verschieben Sie sie oder wählen Sie einen anderen Ordner für die Kopien</translation>
         </message>
         <message>
             <source>the disk is full; no copy was made</source>
@@ -10831,15 +10851,15 @@
         </message>
         <message>
             <source>free some space, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>schaffen Sie Platz oder wählen Sie einen anderen Ordner für die Kopien</translation>
         </message>
         <message>
             <source>the copy that was just made cannot be read back</source>
-            <translation type="unfinished" />
+            <translation>die eben gemachte Kopie lässt sich nicht wieder lesen</translation>
         </message>
         <message>
             <source>check the disk, or choose another folder for the copies; no copy was kept</source>
-            <translation type="unfinished" />
+            <translation>prüfen Sie den Datenträger oder wählen Sie einen anderen Ordner für die Kopien; keine Kopie wurde behalten</translation>
         </message>
         <message>
             <source>a text of %1 is too long</source>
@@ -11919,11 +11939,11 @@
         </message>
         <message>
             <source>key</source>
-            <translation>Taste</translation>
+            <translation>Schlüssel</translation>
         </message>
         <message>
             <source>name it</source>
-            <translation>benennen Sie sie</translation>
+            <translation>geben Sie ihn an</translation>
         </message>
         <message>
             <source>publisher</source>
@@ -12103,59 +12123,59 @@
         </message>
         <message>
             <source>a unit to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein Speicher, der übernommen werden soll, oder das, wozu er gehört, ist nicht da</translation>
         </message>
         <message>
             <source>a meter to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein Zähler, der übernommen werden soll, oder das, wozu er gehört, ist nicht da</translation>
         </message>
         <message>
             <source>a run to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein Lauf, der übernommen werden soll, oder das, wozu er gehört, ist nicht da</translation>
         </message>
         <message>
             <source>a reading to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>eine Ablesung, die übernommen werden soll, oder das, wozu sie gehört, ist nicht da</translation>
         </message>
         <message>
             <source>a photo to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein Foto, das übernommen werden soll, oder das, wozu es gehört, ist nicht da</translation>
         </message>
         <message>
             <source>the logbook has this photo already</source>
-            <translation type="unfinished" />
+            <translation>das Logbuch hat dieses Foto schon</translation>
         </message>
         <message>
             <source>a log to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein Log, das übernommen werden soll, oder das, wozu es gehört, ist nicht da</translation>
         </message>
         <message>
             <source>the logbook has this log already</source>
-            <translation type="unfinished" />
+            <translation>das Logbuch hat dieses Log schon</translation>
         </message>
         <message>
             <source>a load list to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>eine Lastliste, die übernommen werden soll, oder das, wozu sie gehört, ist nicht da</translation>
         </message>
         <message>
             <source>a PV sheet to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>ein PV-Blatt, das übernommen werden soll, oder das, wozu es gehört, ist nicht da</translation>
         </message>
         <message>
             <source>the photos of both logbooks take more than %1 MB together</source>
-            <translation type="unfinished" />
+            <translation>die Fotos beider Logbücher nehmen zusammen mehr als %1 MB ein</translation>
         </message>
         <message>
             <source>a logbook holds no more; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>ein Logbuch fasst nicht mehr; nichts wurde übernommen</translation>
         </message>
         <message>
             <source>compare the logbooks again</source>
-            <translation type="unfinished" />
+            <translation>vergleichen Sie die Logbücher noch einmal</translation>
         </message>
         <message>
             <source>compare the logbooks again; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>vergleichen Sie die Logbücher noch einmal; nichts wurde übernommen</translation>
         </message>
         <message>
             <source>stopped</source>
@@ -12163,7 +12183,7 @@
         </message>
         <message>
             <source>nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>nichts wurde übernommen</translation>
         </message>
         <message>
             <source>one of several changes failed</source>
@@ -13059,7 +13079,7 @@
         </message>
         <message>
             <source>at %1</source>
-            <translation>%1</translation>
+            <translation>bei %1</translation>
         </message>
         <message>
             <source>as tested, each at the load of its run</source>
@@ -14903,7 +14923,7 @@
         </message>
         <message>
             <source>line</source>
-            <translation>Leitung</translation>
+            <translation>Zeile</translation>
         </message>
         <message>
             <source>the row as it stands</source>
@@ -15949,7 +15969,7 @@ Wh</translation>
         </message>
         <message>
             <source>at %1</source>
-            <translation>%1</translation>
+            <translation>bei %1</translation>
         </message>
         <message>
             <source>as tested</source>
@@ -15981,67 +16001,53 @@ Wh</translation>
         <name>ullage::CopiesController</name>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Logbücher und ihre Kopien (*.ullage *.ullage-copy);;Alle Dateien (*)</translation>
         </message>
         <message>
             <source>No automatic copy of the logbook was made. %1</source>
-            <translation type="unfinished" />
+            <translation>Keine automatische Kopie des Logbuchs wurde gemacht. %1</translation>
         </message>
         <message>
             <source>Copies of which logbook</source>
-            <translation type="unfinished" />
+            <translation>Kopien welches Logbuchs</translation>
         </message>
         <message>
             <source>%1 of a copy.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 aus einer Kopie.ullage</translation>
         </message>
         <message>
             <source>There is no copy of %1 beside it.</source>
-            <translation type="unfinished" />
+            <translation>Neben %1 liegt keine Kopie davon.</translation>
         </message>
         <message>
             <source>There is no copy of %1 in %2.</source>
-            <translation type="unfinished" />
+            <translation>Von %1 gibt es keine Kopie in %2.</translation>
         </message>
         <message>
             <source>%1 as of %2.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 Stand %2.ullage</translation>
         </message>
         <message>
             <source>Looking at the copy</source>
-            <translation type="unfinished" />
+            <translation>Kopie wird angesehen</translation>
         </message>
         <message>
             <source>Not looked at.</source>
-            <translation type="unfinished" />
-        </message>
-        <message numerus="yes">
-            <source>%n unit(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n run(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+            <translation>Nicht angesehen.</translation>
         </message>
         <message>
             <source>It holds %1 and %2, without readings.</source>
             <comment>units and runs</comment>
-            <translation type="unfinished" />
+            <translation>Sie enthält %1 und %2, ohne Ablesungen.</translation>
         </message>
         <message>
             <source>It holds %1 and %2; the last reading is of %3, %4.</source>
             <comment>units, runs, day and time</comment>
-            <translation type="unfinished" />
+            <translation>Sie enthält %1 und %2; die letzte Ablesung ist vom %3, %4.</translation>
         </message>
         <message>
             <source>Save the copy as a logbook</source>
-            <translation type="unfinished" />
+            <translation>Kopie als Logbuch speichern</translation>
         </message>
         <message>
             <source>Saving %1</source>
@@ -16052,23 +16058,23 @@ Wh</translation>
         <name>ullage::CopiesForm</name>
         <message>
             <source>Copies of %1</source>
-            <translation type="unfinished" />
+            <translation>Kopien von %1</translation>
         </message>
         <message>
             <source>Save as a logbook…</source>
-            <translation type="unfinished" />
+            <translation>Als Logbuch speichern…</translation>
         </message>
         <message>
             <source>&amp;What it holds</source>
-            <translation type="unfinished" />
+            <translation>&amp;Was sie enthält</translation>
         </message>
         <message>
             <source>A copy is saved as a logbook of its own, which is then opened. The copy and the logbook stay as they are.</source>
-            <translation type="unfinished" />
+            <translation>Eine Kopie wird als eigenes Logbuch gespeichert, das dann geöffnet wird. Die Kopie und das Logbuch bleiben, wie sie sind.</translation>
         </message>
         <message>
             <source>Copies</source>
-            <translation type="unfinished" />
+            <translation>Kopien</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -17203,7 +17209,7 @@ Wh</translation>
         </message>
         <message>
             <source>interval</source>
-            <translation>Takt</translation>
+            <translation>Abschnitt</translation>
         </message>
         <message>
             <source>time
@@ -17282,78 +17288,78 @@ pt</translation>
         <name>ullage::JoinController</name>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Mit anderem Logbuch zusammenführen</translation>
         </message>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Logbücher und ihre Kopien (*.ullage *.ullage-copy);;Alle Dateien (*)</translation>
         </message>
         <message>
             <source>Comparing with %1</source>
-            <translation type="unfinished" />
+            <translation>Vergleich mit %1 läuft</translation>
         </message>
         <message>
             <source>Nothing was joined.</source>
-            <translation type="unfinished" />
+            <translation>Nichts wurde zusammengeführt.</translation>
         </message>
         <message>
             <source>This logbook has all that %1 has already; nothing was changed.</source>
-            <translation type="unfinished" />
+            <translation>Dieses Logbuch hat schon alles, was %1 hat; nichts wurde geändert.</translation>
         </message>
         <message>
             <source>Joined: %1.</source>
-            <translation type="unfinished" />
+            <translation>Zusammengeführt: %1.</translation>
         </message>
         <message>
             <source>Joining</source>
-            <translation type="unfinished" />
+            <translation>Wird zusammengeführt</translation>
         </message>
     </context>
     <context>
         <name>ullage::JoinForm</name>
         <message>
             <source>withdrawn here, not there</source>
-            <translation type="unfinished" />
+            <translation>hier zurückgezogen, dort nicht</translation>
         </message>
         <message>
             <source>withdrawn there, not here</source>
-            <translation type="unfinished" />
+            <translation>dort zurückgezogen, hier nicht</translation>
         </message>
         <message>
             <source>the same readings as a run here: stays out unless ticked</source>
-            <translation type="unfinished" />
+            <translation>dieselben Ablesungen wie ein Lauf hier: bleibt draußen, wenn nicht angehakt</translation>
         </message>
         <message>
             <source>tells of the same time as a log here, which it would replace</source>
-            <translation type="unfinished" />
+            <translation>sagt etwas über dieselbe Zeit wie ein Log hier, das es ersetzen würde</translation>
         </message>
         <message>
             <source>changed there alone</source>
-            <translation type="unfinished" />
+            <translation>nur dort geändert</translation>
         </message>
         <message>
             <source>not the same</source>
-            <translation type="unfinished" />
+            <translation>nicht dasselbe</translation>
         </message>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Mit anderem Logbuch zusammenführen</translation>
         </message>
         <message>
             <source>Join</source>
-            <translation type="unfinished" />
+            <translation>Zusammenführen</translation>
         </message>
         <message>
             <source>%1 has nothing that this logbook lacks.</source>
-            <translation type="unfinished" />
+            <translation>%1 hat nichts, was diesem Logbuch fehlt.</translation>
         </message>
         <message>
             <source>This comes in from %1:</source>
-            <translation type="unfinished" />
+            <translation>Das kommt aus %1 herein:</translation>
         </message>
         <message>
             <source>What comes in</source>
-            <translation type="unfinished" />
+            <translation>Was hereinkommt</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -17362,51 +17368,64 @@ pt</translation>
         </message>
         <message>
             <source>%1 – only where its line below is ticked</source>
-            <translation type="unfinished" />
+            <translation>%1 – nur, wenn seine Zeile unten angehakt ist</translation>
         </message>
         <message>
             <source>This differs. It stays as it is here; tick what is to be taken from the other logbook:</source>
-            <translation type="unfinished" />
+            <translation>Das ist verschieden. Es bleibt, wie es hier ist; haken Sie an, was aus dem anderen Logbuch übernommen werden soll:</translation>
         </message>
         <message>
             <source>What differs</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>take</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what</source>
-            <translation type="unfinished" />
+            <translation>Was sich unterscheidet</translation>
         </message>
         <message>
             <source>here</source>
-            <translation type="unfinished" />
+            <translation>hier</translation>
         </message>
         <message>
             <source>in the other</source>
-            <translation type="unfinished" />
+            <translation>im anderen</translation>
         </message>
         <message>
             <source>not stated</source>
             <translation>nicht angegeben</translation>
         </message>
         <message>
-            <source>&amp;Keep all as here</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take what was changed &amp;there alone</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take &amp;all from the other</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>%1 more notices like these.</source>
             <translation>%1 weitere Hinweise dieser Art.</translation>
+        </message>
+        <message>
+            <source>take from the other</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a record, and in what it differs</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>&amp;Keep all</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing is taken from the other logbook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take &amp;newer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Takes what was changed in the other logbook alone</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take &amp;all</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Takes every difference from the other logbook</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -18619,11 +18638,11 @@ pt</translation>
         </message>
         <message>
             <source>Open a cop&amp;y…</source>
-            <translation type="unfinished" />
+            <translation>Ko&amp;pie öffnen…</translation>
         </message>
         <message>
             <source>&amp;Join another logbook…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Mit anderem Logbuch zusammenführen…</translation>
         </message>
     </context>
     <context>

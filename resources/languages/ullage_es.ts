@@ -308,79 +308,79 @@
         <name>commands</name>
         <message>
             <source>there is no such file or folder</source>
-            <translation type="unfinished" />
+            <translation>no existe ese archivo ni esa carpeta</translation>
         </message>
         <message>
             <source>name a logbook, or the folder that it is to stand in</source>
-            <translation type="unfinished" />
+            <translation>nombre un cuaderno, o la carpeta en la que ha de estar</translation>
         </message>
         <message>
             <source>a logbook, or a folder for one: whether it can be recorded into there</source>
-            <translation type="unfinished" />
+            <translation>un cuaderno, o una carpeta para uno: si allí se puede anotar en él</translation>
         </message>
         <message>
             <source>Write the charts of every run and of the comparison as PNG and SVG</source>
-            <translation type="unfinished" />
+            <translation>Escribe los gráficos de cada ensayo y de la comparación como PNG y SVG</translation>
         </message>
         <message>
             <source>Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML</source>
-            <translation type="unfinished" />
+            <translation>Escribe como PDF o HTML el informe de un ensayo, de la comparación, de un dimensionado o de una comprobación FV</translation>
         </message>
         <message>
             <source>Open the window on a logbook, show every page and tab of it in turn, and end; records nothing</source>
-            <translation type="unfinished" />
+            <translation>Abre la ventana con un cuaderno, muestra por turno cada página y pestaña, y termina; no anota nada</translation>
         </message>
         <message>
             <source>Say what the program finds here: versions, fonts, writable places, desktop services</source>
-            <translation type="unfinished" />
+            <translation>Dice qué encuentra aquí el programa: versiones, tipos de letra, lugares en los que se puede escribir, servicios del escritorio</translation>
         </message>
         <message>
             <source>logbook, run sheet (.csv), or folder of run sheets</source>
-            <translation type="unfinished" />
+            <translation>cuaderno, hoja de ensayo (.csv) o carpeta de hojas de ensayo</translation>
         </message>
         <message>
             <source>folder for the pictures, made when missing</source>
-            <translation type="unfinished" />
+            <translation>carpeta para las imágenes; se crea si no existe</translation>
         </message>
         <message>
             <source>in the colours for dim surroundings</source>
-            <translation type="unfinished" />
+            <translation>con los colores para entornos oscuros</translation>
         </message>
         <message>
             <source>on white, for paper</source>
-            <translation type="unfinished" />
+            <translation>sobre blanco, para papel</translation>
         </message>
         <message>
             <source>without title, key and source, which then stand in your text</source>
-            <translation type="unfinished" />
+            <translation>sin título, leyenda ni fuente, que van entonces en el texto de usted</translation>
         </message>
         <message>
             <source>leave out the charts of the runs and the units</source>
-            <translation type="unfinished" />
+            <translation>omite los gráficos de los ensayos y de los equipos</translation>
         </message>
         <message>
             <source>also the comparison at this common load, W</source>
-            <translation type="unfinished" />
+            <translation>también la comparación a esta misma carga, W</translation>
         </message>
         <message>
             <source>share of the time that the load is on, %</source>
-            <translation type="unfinished" />
+            <translation>parte del tiempo en que la carga está en marcha, %</translation>
         </message>
         <message>
             <source>width of a picture, 254 unless told</source>
-            <translation type="unfinished" />
+            <translation>ancho de una imagen, 254 si no se indica</translation>
         </message>
         <message>
             <source>height of a picture, 143 unless told</source>
-            <translation type="unfinished" />
+            <translation>alto de una imagen, 143 si no se indica</translation>
         </message>
         <message>
             <source>sharpness of PNG, 192 unless told</source>
-            <translation type="unfinished" />
+            <translation>nitidez de los PNG, 192 si no se indica</translation>
         </message>
         <message>
             <source>the folder cannot be made</source>
-            <translation type="unfinished" />
+            <translation>no se puede crear la carpeta</translation>
         </message>
         <message>
             <source>choose a folder that you may write to</source>
@@ -389,102 +389,102 @@
         <message numerus="yes">
             <source>%n pictures are in %1</source>
             <comment>%n pictures are in %1</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>hay %n imagen en %1</numerusform>
+                <numerusform>hay %n imágenes en %1</numerusform>
             </translation>
         </message>
         <message>
             <source>%1; see %2</source>
-            <translation type="unfinished" />
+            <translation>%1; véase %2</translation>
         </message>
         <message>
             <source>the run to report, UNIT/N; the number alone where there is one unit</source>
-            <translation type="unfinished" />
+            <translation>el ensayo del informe, UNIT/N; solo el número si hay un único equipo</translation>
         </message>
         <message>
             <source>report the comparison of the units, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>informe de la comparación de los equipos, según ensayo o a una misma carga</translation>
         </message>
         <message>
             <source>the unit to report, with all its runs</source>
-            <translation type="unfinished" />
+            <translation>el equipo del informe, con todos sus ensayos</translation>
         </message>
         <message>
             <source>sections of a unit's report, with commas between them; all where none is named</source>
-            <translation type="unfinished" />
+            <translation>secciones del informe de un equipo, separadas por comas; todas si no se nombra ninguna</translation>
         </message>
         <message>
             <source>a unit's report on two pages</source>
-            <translation type="unfinished" />
+            <translation>el informe de un equipo en dos páginas</translation>
         </message>
         <message>
             <source>in a unit's report: every photo of its runs; none else</source>
-            <translation type="unfinished" />
+            <translation>en el informe de un equipo: todas las fotos de sus ensayos; si no, ninguna</translation>
         </message>
         <message>
             <source>report the sizing for this load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>informe del dimensionado para esta lista de cargas: su nombre en el cuaderno, o un archivo (.csv)</translation>
         </message>
         <message>
             <source>report the PV input check of this sheet: its name in the logbook, or a file</source>
-            <translation type="unfinished" />
+            <translation>informe de la comprobación de la entrada FV de esta hoja: su nombre en el cuaderno, o un archivo</translation>
         </message>
         <message>
             <source>in a comparison: a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>en una comparación: una fila por cada descarga en vez de una por cada equipo</translation>
         </message>
         <message>
             <source>in a comparison: common load, W; a unit that cannot be converted to it stays as tested</source>
-            <translation type="unfinished" />
+            <translation>en una comparación: carga común, W; un equipo que no se puede convertir a ella queda según ensayo</translation>
         </message>
         <message>
             <source>in a comparison: keys of the columns wanted, in order, or readers or spreadsheet</source>
-            <translation type="unfinished" />
+            <translation>en una comparación: claves de las columnas que se quieren, en orden, o readers o spreadsheet</translation>
         </message>
         <message>
             <source>with what is the tester's own: tags, prices paid, remarks, advice</source>
-            <translation type="unfinished" />
+            <translation>con lo que es solo del ensayador: etiquetas, precios pagados, observaciones, consejos</translation>
         </message>
         <message>
             <source>file to write; its ending, .pdf or .html, chooses the form</source>
-            <translation type="unfinished" />
+            <translation>archivo que se escribe; su terminación, .pdf o .html, decide la forma</translation>
         </message>
         <message>
             <source>its tables (HTML) and pictures (PNG) as files too, in a folder beside it</source>
-            <translation type="unfinished" />
+            <translation>además, sus tablas (HTML) e imágenes (PNG) como archivos, en una carpeta al lado</translation>
         </message>
         <message>
             <source>a4 or letter</source>
-            <translation type="unfinished" />
+            <translation>a4 o letter</translation>
         </message>
         <message>
             <source>whose decimal sign is written, e.g. de_DE or en_US</source>
-            <translation type="unfinished" />
+            <translation>de quién es el signo decimal que se escribe, por ejemplo de_DE o en_US</translation>
         </message>
         <message>
             <source>report saved to %1</source>
-            <translation type="unfinished" />
+            <translation>informe guardado en %1</translation>
         </message>
         <message>
             <source>its tables and pictures: %1</source>
-            <translation type="unfinished" />
+            <translation>sus tablas e imágenes: %1</translation>
         </message>
         <message>
             <source>`%1` names no run; write UNIT/N, e.g. "Osk 1200/2"</source>
-            <translation type="unfinished" />
+            <translation>`%1` no nombra ningún ensayo; escriba UNIT/N, por ejemplo "Osk 1200/2"</translation>
         </message>
         <message>
             <source>several units are named `%1`</source>
-            <translation type="unfinished" />
+            <translation>varios equipos se llaman `%1`</translation>
         </message>
         <message>
             <source>give the units names of their own</source>
-            <translation type="unfinished" />
+            <translation>dé a cada equipo un nombre propio</translation>
         </message>
         <message>
             <source>%1: the photo cannot be shown; it is left out</source>
-            <translation type="unfinished" />
+            <translation>%1: la foto no se puede mostrar; se omite</translation>
         </message>
         <message>
             <source>there is no column `%1`</source>
@@ -492,95 +492,95 @@
         </message>
         <message>
             <source>`ullage compare --help` lists them</source>
-            <translation type="unfinished" />
+            <translation>`ullage compare --help` las enumera</translation>
         </message>
         <message>
             <source>choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET</source>
-            <translation type="unfinished" />
+            <translation>elija --run UNIT/N, --unit UNIT, --compare, --size LIST o --pv SHEET</translation>
         </message>
         <message>
             <source>says: %1</source>
-            <translation type="unfinished" />
+            <translation>dice: %1</translation>
         </message>
         <message>
             <source>the picture cannot be written</source>
-            <translation type="unfinished" />
+            <translation>no se puede escribir la imagen</translation>
         </message>
         <message>
             <source>check the disk and the folder's permissions</source>
-            <translation type="unfinished" />
+            <translation>compruebe el disco y los permisos de la carpeta</translation>
         </message>
         <message>
             <source>the folder is not empty</source>
-            <translation type="unfinished" />
+            <translation>la carpeta no está vacía</translation>
         </message>
         <message>
             <source>name a new one</source>
-            <translation type="unfinished" />
+            <translation>nombre una nueva</translation>
         </message>
         <message>
             <source>logbook file</source>
-            <translation type="unfinished" />
+            <translation>archivo del cuaderno</translation>
         </message>
         <message>
             <source>a new or empty folder: write a PNG of each page into it</source>
-            <translation type="unfinished" />
+            <translation>una carpeta nueva o vacía: escribe en ella un PNG de cada página</translation>
         </message>
         <message>
             <source>of the window</source>
-            <translation type="unfinished" />
+            <translation>de la ventana</translation>
         </message>
         <message>
             <source>size of texts, of that of the desktop</source>
-            <translation type="unfinished" />
+            <translation>tamaño de los textos, respecto al del escritorio</translation>
         </message>
         <message>
             <source>in the dark theme</source>
-            <translation type="unfinished" />
+            <translation>con el tema oscuro</translation>
         </message>
         <message>
             <source>What is read, one --read for each value: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</source>
-            <translation type="unfinished" />
+            <translation>Qué se lee, un --read por cada valor: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</translation>
         </message>
         <message>
             <source>register, power, voltage, current; gauge or output of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>register, power, voltage, current; gauge u output del propio equipo</translation>
         </message>
         <message>
             <source>power holding 52 as f32 in W; registers count from 0; input or holding; types u16 s16 u32 s32</source>
-            <translation type="unfinished" />
+            <translation>power holding 52 as f32 in W; los registros cuentan desde 0; input u holding; tipos u16 s16 u32 s32</translation>
         </message>
         <message>
             <source>u64 s64 f32 f64; behind the type: low-word-first, bytes-swapped</source>
-            <translation type="unfinished" />
+            <translation>u64 s64 f32 f64; detrás del tipo: low-word-first, bytes-swapped</translation>
         </message>
         <message>
             <source>sunspec imported, sunspec exported: the meter model that the device names</source>
-            <translation type="unfinished" />
+            <translation>sunspec imported, sunspec exported: el modelo de contador que nombra el aparato</translation>
         </message>
         <message>
             <source>power bench/plug/power, or power bench/plug#/power for JSON</source>
-            <translation type="unfinished" />
+            <translation>power bench/plug/power, o power bench/plug#/power para JSON</translation>
         </message>
         <message>
             <source>power #/meters/0/power, or power body for a plain number</source>
-            <translation type="unfinished" />
+            <translation>power #/meters/0/power, o power body para un simple número</translation>
         </message>
         <message>
             <source>power column 3 in W, or detect</source>
-            <translation type="unfinished" />
+            <translation>power column 3 in W, o detect</translation>
         </message>
         <message>
             <source>A password is asked for at the terminal, or taken from ULLAGE_SOURCE_PASSWORD. It is not kept.</source>
-            <translation type="unfinished" />
+            <translation>Una contraseña se pide en el terminal, o se toma de ULLAGE_SOURCE_PASSWORD. No se guarda.</translation>
         </message>
         <message>
             <source>Meters in mains circuits are installed by licensed people; local codes come first.</source>
-            <translation type="unfinished" />
+            <translation>Los contadores en circuitos de red los instala personal autorizado; los reglamentos locales van primero.</translation>
         </message>
         <message>
             <source>number of the run; without it every running run whose meter has a source</source>
-            <translation type="unfinished" />
+            <translation>número del ensayo; sin él, todos los ensayos en curso cuyo contador tiene una fuente</translation>
         </message>
         <message>
             <source>name of the unit</source>
@@ -588,115 +588,115 @@
         </message>
         <message>
             <source>kind of the source; without it the one kept with the meter of the run</source>
-            <translation type="unfinished" />
+            <translation>tipo de la fuente; sin él, la guardada con el contador del ensayo</translation>
         </message>
         <message>
             <source>HOST[:PORT], a URL, or a device file</source>
-            <translation type="unfinished" />
+            <translation>HOST[:PORT], un URL o un archivo de dispositivo</translation>
         </message>
         <message>
             <source>one value that is read, see below</source>
-            <translation type="unfinished" />
+            <translation>un valor que se lee, véase abajo</translation>
         </message>
         <message>
             <source>Modbus: unit identifier</source>
-            <translation type="unfinished" />
+            <translation>Modbus: identificador de la unidad</translation>
         </message>
         <message>
             <source>serial line: speed, bits, parity, stop bits, as in 9600 8N1</source>
-            <translation type="unfinished" />
+            <translation>línea serie: velocidad, bits, paridad, bits de parada, como en 9600 8N1</translation>
         </message>
         <message>
             <source>seconds between two questions</source>
-            <translation type="unfinished" />
+            <translation>segundos entre dos consultas</translation>
         </message>
         <message>
             <source>MQTT: secured</source>
-            <translation type="unfinished" />
+            <translation>MQTT: con cifrado</translation>
         </message>
         <message>
             <source>MQTT and HTTP: user name</source>
-            <translation type="unfinished" />
+            <translation>MQTT y HTTP: nombre de usuario</translation>
         </message>
         <message>
             <source>keep this source with the meter of the run, for the next time</source>
-            <translation type="unfinished" />
+            <translation>guarda esta fuente con el contador del ensayo, para la próxima vez</translation>
         </message>
         <message>
             <source>show what comes, record nothing</source>
-            <translation type="unfinished" />
+            <translation>muestra lo que llega, no anota nada</translation>
         </message>
         <message>
             <source>end when every output has gone off</source>
-            <translation type="unfinished" />
+            <translation>termina cuando se han apagado todas las salidas</translation>
         </message>
         <message>
             <source>end after so many seconds</source>
-            <translation type="unfinished" />
+            <translation>termina al cabo de tantos segundos</translation>
         </message>
         <message>
             <source>Read meters live into running runs, without a window, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>Lee contadores en directo en los ensayos en curso, sin ventana, hasta que se interrumpe</translation>
         </message>
         <message>
             <source>Password of %1 at %2:</source>
-            <translation type="unfinished" />
+            <translation>Contraseña de %1 en %2:</translation>
         </message>
         <message>
             <source>no source is kept with the meter of this run</source>
-            <translation type="unfinished" />
+            <translation>con el contador de este ensayo no hay guardada ninguna fuente</translation>
         </message>
         <message>
             <source>state it with --kind, --address and --read; --keep keeps it</source>
-            <translation type="unfinished" />
+            <translation>indíquela con --kind, --address y --read; --keep la guarda</translation>
         </message>
         <message>
             <source>units of several makers have this name and run</source>
-            <translation type="unfinished" />
+            <translation>equipos de varios fabricantes tienen este nombre y este ensayo</translation>
         </message>
         <message>
             <source>rename one of them</source>
-            <translation type="unfinished" />
+            <translation>cambie el nombre de uno de ellos</translation>
         </message>
         <message>
             <source>the run names no meter that could keep a source</source>
-            <translation type="unfinished" />
+            <translation>el ensayo no nombra ningún contador que pudiera guardar una fuente</translation>
         </message>
         <message>
             <source>name its meter first, or leave --keep</source>
-            <translation type="unfinished" />
+            <translation>nombre antes su contador, o prescinda de --keep</translation>
         </message>
         <message>
             <source>no running run has a meter with a source</source>
-            <translation type="unfinished" />
+            <translation>ningún ensayo en curso tiene un contador con una fuente</translation>
         </message>
         <message>
             <source>name a run with --run, and its source with --kind</source>
-            <translation type="unfinished" />
+            <translation>nombre un ensayo con --run, y su fuente con --kind</translation>
         </message>
         <message>
             <source>%1: %2 at %3 (by %4): %5</source>
-            <translation type="unfinished" />
+            <translation>%1: %2, %3 (a más tardar %4): %5</translation>
         </message>
         <message>
             <source>%1: %2 at %3: %4</source>
-            <translation type="unfinished">%1: %2 a las %3. %4. {1:?} {2 ?} {3:?} {4?}</translation>
+            <translation>%1: %2, %3: %4</translation>
         </message>
         <message>
             <source>%1: no longer read: %2</source>
-            <translation type="unfinished" />
+            <translation>%1: ya no se lee: %2</translation>
         </message>
         <message>
             <source>%1: reading %2</source>
-            <translation type="unfinished" />
+            <translation>%1: se lee %2</translation>
         </message>
         <message>
             <source>Ended. %1</source>
-            <translation type="unfinished" />
+            <translation>Terminado. %1</translation>
         </message>
         <message>
             <source>Reading; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Leyendo; interrumpa (Ctrl+C) para terminar</translation>
         </message>
         <message>
             <source>%1 run %2</source>
@@ -720,11 +720,11 @@
         </message>
         <message>
             <source>%1 % on the gauge</source>
-            <translation type="unfinished" />
+            <translation>%1 % en el indicador</translation>
         </message>
         <message>
             <source>%1 W by the unit</source>
-            <translation type="unfinished" />
+            <translation>%1 W según el equipo</translation>
         </message>
         <message>
             <source>connected, nothing has come yet</source>
@@ -732,35 +732,35 @@
         </message>
         <message>
             <source>nothing has come yet</source>
-            <translation type="unfinished" />
+            <translation>aún no ha llegado nada</translation>
         </message>
         <message>
             <source>%1, %2 s ago</source>
-            <translation type="unfinished" />
+            <translation>%1, hace %2 s</translation>
         </message>
         <message>
             <source>%1, %2 a second</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 por segundo</translation>
         </message>
         <message numerus="yes">
             <source>%n samples taken</source>
             <comment>%n sample taken</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n muestra tomada</numerusform>
+                <numerusform>%n muestras tomadas</numerusform>
             </translation>
         </message>
         <message>
             <source>%1, %2 left out</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 omitidas</translation>
         </message>
         <message>
             <source>%1, %2 lost</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 perdidas</translation>
         </message>
         <message>
             <source>the machine's clock has been set, samples go on by the steady one</source>
-            <translation type="unfinished" />
+            <translation>se cambió la hora de la máquina, las muestras siguen el reloj continuo</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -768,7 +768,7 @@
         </message>
         <message>
             <source>There are no runs yet. Add one with: ullage import LOGBOOK SHEET</source>
-            <translation type="unfinished" />
+            <translation>Aún no hay ensayos. Añada uno con: ullage import LOGBOOK SHEET</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -780,7 +780,7 @@
         </message>
         <message>
             <source>ended: %1</source>
-            <translation type="unfinished" />
+            <translation>final: %1</translation>
         </message>
         <message>
             <source>rated %1</source>
@@ -796,15 +796,15 @@
         </message>
         <message>
             <source>%1 (about %2 may be missing)</source>
-            <translation type="unfinished" />
+            <translation>%1 (pueden faltar unos %2)</translation>
         </message>
         <message>
             <source>Of the meter</source>
-            <translation type="unfinished" />
+            <translation>Del contador</translation>
         </message>
         <message>
             <source>Uncertainty of the delivered energy</source>
-            <translation type="unfinished" />
+            <translation>Incertidumbre de la energía entregada</translation>
         </message>
         <message>
             <source>source</source>
@@ -840,11 +840,11 @@
         </message>
         <message>
             <source>95 % interval ±%1 Wh</source>
-            <translation type="unfinished" />
+            <translation>intervalo del 95 % ±%1 Wh</translation>
         </message>
         <message>
             <source>95 % interval ±%1 Wh: %2</source>
-            <translation type="unfinished" />
+            <translation>intervalo del 95 % ±%1 Wh: %2</translation>
         </message>
         <message>
             <source>Where the energy went</source>
@@ -856,7 +856,7 @@
         </message>
         <message>
             <source>[%1] %2</source>
-            <translation type="unfinished" />
+            <translation>[%1] %2</translation>
         </message>
         <message>
             <source>Intervals</source>
@@ -864,59 +864,59 @@
         </message>
         <message>
             <source>%1: there is no copy</source>
-            <translation type="unfinished" />
+            <translation>%1: no hay ninguna copia</translation>
         </message>
         <message>
             <source>%1: it holds nothing yet, so no copy was made</source>
-            <translation type="unfinished" />
+            <translation>%1: aún no contiene nada, así que no se ha hecho ninguna copia</translation>
         </message>
         <message>
             <source>%1: copied to %2</source>
-            <translation type="unfinished" />
+            <translation>%1: copiado en %2</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n older copies removed</source>
             <comment>%1, %n older copy removed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n copia más antigua eliminada</numerusform>
+                <numerusform>%1, %n copias más antiguas eliminadas</numerusform>
             </translation>
         </message>
         <message>
             <source>the copy is complete</source>
-            <translation type="unfinished" />
+            <translation>la copia está completa</translation>
         </message>
         <message>
             <source>Charge: %1</source>
-            <translation type="unfinished" />
+            <translation>Recarga: %1</translation>
         </message>
         <message>
             <source>the power began to fall at a gauge of %1 %</source>
-            <translation type="unfinished" />
+            <translation>la potencia empezó a bajar con el indicador al %1 %</translation>
         </message>
         <message>
             <source>Output: %1. %2</source>
-            <translation type="unfinished" />
+            <translation>Potencia: %1. %2</translation>
         </message>
         <message>
             <source>trips %1, resets %2</source>
-            <translation type="unfinished" />
+            <translation>disparos %1, rearmes %2</translation>
         </message>
         <message>
             <source>%1: not known: %2</source>
-            <translation type="unfinished">%1: no se conoce: %2. {1:?} {2?}</translation>
+            <translation>%1: no se conoce: %2</translation>
         </message>
         <message>
             <source>%1: %2 (%3), %4 a day, %5 a month; %6</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 (%3), %4 al día, %5 al mes; %6</translation>
         </message>
         <message>
             <source>%1 %2 a day, %3 %2 a month, %4</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 al día, %3 %2 al mes, %4</translation>
         </message>
         <message>
             <source>run %1 put in %2, run %3 gave back %4, %5</source>
-            <translation type="unfinished" />
+            <translation>el ensayo %1 cargó %2, el ensayo %3 devolvió %4, %5</translation>
         </message>
         <message>
             <source>What the unit takes for itself</source>
@@ -932,27 +932,27 @@
         </message>
         <message>
             <source>`%1` is no number; write one such as 431 or 0.5</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un número; escriba uno como 431 o 0.5</translation>
         </message>
         <message>
             <source>`%1` is far beyond anything that is measured; the most is %2</source>
-            <translation type="unfinished" />
+            <translation>`%1` está muy por encima de todo lo que se mide; el máximo es %2</translation>
         </message>
         <message>
             <source>`%1` is no number above 0</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un número mayor que 0</translation>
         </message>
         <message>
             <source>`%1` is no number from 0 up</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un número de 0 o más</translation>
         </message>
         <message>
             <source>`%1` is no number from %2 to %3</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un número de %2 a %3</translation>
         </message>
         <message>
             <source>replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses</source>
-            <translation type="unfinished" />
+            <translation>reemplaza también un archivo que este programa no escribió tal como está, un archivo que esta llamada lee o un cuaderno que nadie usa</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -960,419 +960,419 @@
         </message>
         <message>
             <source>check where it goes to</source>
-            <translation type="unfinished" />
+            <translation>compruebe adónde va</translation>
         </message>
         <message>
             <source>the result could not be written</source>
-            <translation type="unfinished" />
+            <translation>no se pudo escribir el resultado</translation>
         </message>
         <message>
             <source>standard output</source>
-            <translation type="unfinished" />
+            <translation>salida estándar</translation>
         </message>
         <message>
             <source>sheet of a workbook: its name, or its number from 1</source>
-            <translation type="unfinished" />
+            <translation>hoja de un libro de cálculo: su nombre, o su número desde 1</translation>
         </message>
         <message>
             <source>columns of a table, by number, letter or title: 1=time,B=gauge,Plug=register:kWh; roles are time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</source>
-            <translation type="unfinished" />
+            <translation>columnas de una tabla, por número, letra o título: 1=time,B=gauge,Plug=register:kWh; los papeles son time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</translation>
         </message>
         <message>
             <source>day-first or month-first</source>
-            <translation type="unfinished" />
+            <translation>day-first (primero el día) o month-first (primero el mes)</translation>
         </message>
         <message>
             <source>decimal sign: comma or point</source>
-            <translation type="unfinished" />
+            <translation>signo decimal: comma (coma) o point (punto)</translation>
         </message>
         <message>
             <source>tab, semicolon, bar, comma or blanks</source>
-            <translation type="unfinished" />
+            <translation>tab (tabulador), semicolon (punto y coma), bar (barra), comma (coma) o blanks (espacios)</translation>
         </message>
         <message>
             <source>unit of a register that names none: Wh, kWh or J</source>
-            <translation type="unfinished" />
+            <translation>unidad de medida de un registro que no nombra ninguna: Wh, kWh o J</translation>
         </message>
         <message>
             <source>unit of times that count from the start: h, min or s</source>
-            <translation type="unfinished" />
+            <translation>unidad de medida de los tiempos contados desde el inicio: h, min o s</translation>
         </message>
         <message>
             <source>a gauge of 0.69 is a share (69 %) or percent</source>
-            <translation type="unfinished" />
+            <translation>un indicador de 0.69 es una parte (69 %) o un porcentaje</translation>
         </message>
         <message>
             <source>what h:mm means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>qué significa h:mm: clock (hora del día) o elapsed (transcurrido)</translation>
         </message>
         <message>
             <source>what begins anew behind an empty row: separate runs, or one</source>
-            <translation type="unfinished" />
+            <translation>qué empieza de nuevo tras una fila vacía: ensayos separados, o uno solo</translation>
         </message>
         <message>
             <source>keep rows as the log of a meter, with the first, the last and those with a remark as readings, or all as readings; where not given a run of 1000 rows or more, at most two minutes apart, is a log</source>
-            <translation type="unfinished" />
+            <translation>guarda las filas como grabación de un contador, con la primera, la última y las que tienen una observación como lecturas, o todas como lecturas; si no se indica, un ensayo de 1000 filas o más, separadas por dos minutos como máximo, es una grabación</translation>
         </message>
         <message>
             <source>year of dates that name none</source>
-            <translation type="unfinished" />
+            <translation>año de las fechas que no nombran ninguno</translation>
         </message>
         <message>
             <source>when the run began, where its table names no date; again for each further run</source>
-            <translation type="unfinished" />
+            <translation>cuándo empezó el ensayo, si su tabla no nombra una fecha; otra vez por cada ensayo más</translation>
         </message>
         <message>
             <source>time zone of the table; that of this machine where not given</source>
-            <translation type="unfinished" />
+            <translation>zona horaria de la tabla; la de esta máquina si no se indica</translation>
         </message>
         <message>
             <source>name of the unit, where the table names none</source>
-            <translation type="unfinished" />
+            <translation>nombre del equipo, si la tabla no nombra ninguno</translation>
         </message>
         <message>
             <source>rated energy of a unit that the logbook does not know, Wh, or not-known; of several UNIT=WH for each</source>
-            <translation type="unfinished" />
+            <translation>energía asignada de un equipo que el cuaderno no conoce, Wh, o not-known; si son varios, UNIT=WH por cada uno</translation>
         </message>
         <message>
             <source>name of the meter, or not-known</source>
-            <translation type="unfinished" />
+            <translation>nombre del contador, o not-known</translation>
         </message>
         <message>
             <source>error limit of a meter that the logbook does not know, % of reading, or not-known</source>
-            <translation type="unfinished" />
+            <translation>límite de error de un contador que el cuaderno no conoce, % de la lectura, o not-known</translation>
         </message>
         <message>
             <source>name of the meter of the column second-register, or not-known</source>
-            <translation type="unfinished" />
+            <translation>nombre del contador de la columna second-register, o not-known</translation>
         </message>
         <message>
             <source>its error limit where the logbook does not know it, or not-known</source>
-            <translation type="unfinished" />
+            <translation>su límite de error si el cuaderno no lo conoce, o not-known</translation>
         </message>
         <message>
             <source>how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known</source>
-            <translation type="unfinished" />
+            <translation>cómo terminó un ensayo cuya tabla no lo dice: cut-off (corte), found-off (hallado apagado), stopped (detenido), running (en curso) o not-known</translation>
         </message>
         <message>
             <source>yes, no or not-known</source>
-            <translation type="unfinished" />
+            <translation>yes, no o not-known</translation>
         </message>
         <message>
             <source>drain, no-load-drain, charge or standby; drain where not given</source>
-            <translation type="unfinished" />
+            <translation>drain (descarga), no-load-drain (descarga en vacío), charge (recarga) o standby (reposo); drain si no se indica</translation>
         </message>
         <message>
             <source>the load, in your words</source>
-            <translation type="unfinished" />
+            <translation>la carga, con sus palabras</translation>
         </message>
         <message>
             <source>say how a table is understood, import nothing</source>
-            <translation type="unfinished" />
+            <translation>dice cómo se entiende una tabla, no importa nada</translation>
         </message>
         <message>
             <source>run sheets, foreign tables of readings (CSV, XLSX, ODS, HTML), or folders of export-folder, each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>hojas de ensayo, tablas ajenas de lecturas (CSV, XLSX, ODS, HTML) o carpetas de export-folder; cada una entra entera o no entra</translation>
         </message>
         <message>
             <source>log file: rows of text with a time and a register, a power or the gauge of the unit</source>
-            <translation type="unfinished" />
+            <translation>archivo de la grabación: filas de texto con hora y un registro, una potencia o el indicador del equipo</translation>
         </message>
         <message>
             <source>number of the run</source>
-            <translation type="unfinished" />
+            <translation>número del ensayo</translation>
         </message>
         <message>
             <source>meter that wrote the log; that of the run where not given; another than the run's is compared with it</source>
-            <translation type="unfinished" />
+            <translation>contador que escribió la grabación; el del ensayo si no se indica; otro que no sea el del ensayo se compara con él</translation>
         </message>
         <message>
             <source>columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A of a meter; gauge=7,output=8:W of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>columnas, contadas desde 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A de un contador; gauge=7,output=8:W del propio equipo</translation>
         </message>
         <message>
             <source>day-first, month-first or year-first</source>
-            <translation type="unfinished" />
+            <translation>day-first (primero el día), month-first (primero el mes) o year-first (primero el año)</translation>
         </message>
         <message>
             <source>what h:mm:ss means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>qué significa h:mm:ss: clock (hora del día) o elapsed (transcurrido)</translation>
         </message>
         <message>
             <source>time zone of times without an offset; that of the run where not given</source>
-            <translation type="unfinished" />
+            <translation>zona horaria de las horas sin desfase; la del ensayo si no se indica</translation>
         </message>
         <message>
             <source>when the log was started, for times that count from the start or name no date</source>
-            <translation type="unfinished" />
+            <translation>cuándo empezó la grabación, para tiempos contados desde el inicio o que no nombran una fecha</translation>
         </message>
         <message>
             <source>added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind</source>
-            <translation type="unfinished" />
+            <translation>se suma a las horas de la grabación, [-]h:mm:ss: cuánto iba atrasado el reloj del contador</translation>
         </message>
         <message>
             <source>the same in seconds, or `estimate`: from the hand readings of the run</source>
-            <translation type="unfinished" />
+            <translation>lo mismo en segundos, o `estimate`: según las lecturas a mano del ensayo</translation>
         </message>
         <message>
             <source>longest time between rows that is no gap, s</source>
-            <translation type="unfinished" />
+            <translation>tiempo máximo entre filas que no es un hueco, s</translation>
         </message>
         <message>
             <source>say what would be taken, import nothing</source>
-            <translation type="unfinished" />
+            <translation>dice qué se tomaría, no importa nada</translation>
         </message>
         <message>
             <source>another program is still writing it: go on taking what it gains, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>otro programa aún la está escribiendo: sigue tomando lo que gana, hasta que se interrumpe</translation>
         </message>
         <message>
             <source>end following when the log has gained nothing for so long, s</source>
-            <translation type="unfinished" />
+            <translation>deja de seguirla cuando la grabación no ha ganado nada durante este tiempo, s</translation>
         </message>
         <message>
             <source>only runs of this unit</source>
-            <translation type="unfinished" />
+            <translation>solo los ensayos de este equipo</translation>
         </message>
         <message>
             <source>only this run of the unit</source>
-            <translation type="unfinished" />
+            <translation>solo este ensayo del equipo</translation>
         </message>
         <message>
             <source>text or json</source>
-            <translation type="unfinished" />
+            <translation>text o json</translation>
         </message>
         <message>
             <source>price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself</source>
-            <translation type="unfinished" />
+            <translation>precio de un kWh, en la moneda del equipo, para el coste de lo que un equipo toma para sí</translation>
         </message>
         <message>
             <source>form of the table</source>
-            <translation type="unfinished" />
+            <translation>forma de la tabla</translation>
         </message>
         <message>
             <source>file to write; its ending chooses the format where none is given</source>
-            <translation type="unfinished" />
+            <translation>archivo que se escribe; su terminación decide la forma si no se indica ninguna</translation>
         </message>
         <message>
             <source>Columns of the comparison:</source>
-            <translation type="unfinished" />
+            <translation>Columnas de la comparación:</translation>
         </message>
         <message>
             <source>Without --columns a table for people has those for readers; csv, json and xlsx have all.</source>
-            <translation type="unfinished" />
+            <translation>Sin --columns, una tabla para personas tiene las columnas para lectores; csv, json y xlsx las tienen todas.</translation>
         </message>
         <message>
             <source>logbooks, run sheets (.csv) and folders of run sheets, one or several</source>
-            <translation type="unfinished" />
+            <translation>cuadernos, hojas de ensayo (.csv) y carpetas de hojas de ensayo, uno o varios</translation>
         </message>
         <message>
             <source>a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>una fila por cada descarga en vez de una por cada equipo</translation>
         </message>
         <message>
             <source>common load, W: units are moved to it where their drains allow</source>
-            <translation type="unfinished" />
+            <translation>carga común, W: los equipos se llevan a ella donde sus descargas lo permiten</translation>
         </message>
         <message>
             <source>common load from a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>carga común de una lista de cargas: su nombre en el cuaderno, o un archivo (.csv)</translation>
         </message>
         <message>
             <source>the models that units name, by their specimens</source>
-            <translation type="unfinished" />
+            <translation>los modelos que nombran los equipos, por sus ejemplares</translation>
         </message>
         <message>
             <source>the differences between units: clearly different or too close to call</source>
-            <translation type="unfinished" />
+            <translation>las diferencias entre equipos: claramente distintos o demasiado parecidos para decidir</translation>
         </message>
         <message>
             <source>figure that is compared</source>
-            <translation type="unfinished" />
+            <translation>cifra que se compara</translation>
         </message>
         <message>
             <source>keys of the columns wanted, in order; or readers, spreadsheet, or a set that the logbook keeps</source>
-            <translation type="unfinished" />
+            <translation>claves de las columnas que se quieren, en orden; o readers, spreadsheet o un conjunto que guarda el cuaderno</translation>
         </message>
         <message>
             <source>only units of this maker</source>
-            <translation type="unfinished" />
+            <translation>solo los equipos de este fabricante</translation>
         </message>
         <message>
             <source>only units with this tag; named several times: with every one of them</source>
-            <translation type="unfinished" />
+            <translation>solo los equipos con esta etiqueta; si se nombran varias: con todas ellas</translation>
         </message>
         <message>
             <source>only units rated at this or more, Wh</source>
-            <translation type="unfinished" />
+            <translation>solo los equipos con esta energía asignada o más, Wh</translation>
         </message>
         <message>
             <source>only units rated at this or less, Wh</source>
-            <translation type="unfinished" />
+            <translation>solo los equipos con esta energía asignada o menos, Wh</translation>
         </message>
         <message>
             <source>load lists (.csv), each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>listas de cargas (.csv); cada una entra entera o no entra</translation>
         </message>
         <message>
             <source>load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>lista de cargas (.csv)</translation>
         </message>
         <message>
             <source>only this list of the logbook, with its appliances</source>
-            <translation type="unfinished" />
+            <translation>solo esta lista del cuaderno, con sus aparatos</translation>
         </message>
         <message>
             <source>the list as a file that import-loads takes</source>
-            <translation type="unfinished" />
+            <translation>la lista como archivo que admite import-loads</translation>
         </message>
         <message>
             <source>a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>una lista de cargas: su nombre en el cuaderno, o un archivo (.csv)</translation>
         </message>
         <message>
             <source>only this unit</source>
-            <translation type="unfinished" />
+            <translation>solo este equipo</translation>
         </message>
         <message>
             <source>one table instead of all: units, months, rules or course</source>
-            <translation type="unfinished" />
+            <translation>una tabla en vez de todas: units (equipos), months (meses), rules (normas) o course (evolución)</translation>
         </message>
         <message>
             <source>the intervals between readings instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>los intervalos entre lecturas en vez de las lecturas</translation>
         </message>
         <message>
             <source>the steps of the gauge by its log, each timed to the sample, instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>los escalones del indicador según su grabación, cada uno situado en su muestra, en vez de las lecturas</translation>
         </message>
         <message>
             <source>file to write</source>
-            <translation type="unfinished" />
+            <translation>archivo que se escribe</translation>
         </message>
         <message>
             <source>folder to make</source>
-            <translation type="unfinished" />
+            <translation>carpeta que se crea</translation>
         </message>
         <message>
             <source>logbook that is added to</source>
-            <translation type="unfinished" />
+            <translation>cuaderno al que se añade</translation>
         </message>
         <message>
             <source>logbook that is only read</source>
-            <translation type="unfinished" />
+            <translation>cuaderno que solo se lee</translation>
         </message>
         <message>
             <source>differences that are taken from the other logbook: `all`, `newer` (changed there alone) or ids that --dry-run shows; the rest stays as it is in LOGBOOK</source>
-            <translation type="unfinished" />
+            <translation>diferencias que se toman del otro cuaderno: `all` (todas), `newer` (las cambiadas solo allí) o identificadores que muestra --dry-run; lo demás queda como está en LOGBOOK</translation>
         </message>
         <message>
             <source>say what would come of it, change nothing</source>
-            <translation type="unfinished" />
+            <translation>dice qué resultaría, no cambia nada</translation>
         </message>
         <message>
             <source>folder of the copies; beside the logbook where not given</source>
-            <translation type="unfinished" />
+            <translation>carpeta de las copias; junto al cuaderno si no se indica</translation>
         </message>
         <message>
             <source>older copies of this logbook are removed, but for the newest; 30 where not given</source>
-            <translation type="unfinished" />
+            <translation>las copias más antiguas de este cuaderno se eliminan, salvo la más reciente; 30 si no se indica</translation>
         </message>
         <message>
             <source>list the copies that there are, make none</source>
-            <translation type="unfinished" />
+            <translation>enumera las copias que hay, no hace ninguna</translation>
         </message>
         <message>
             <source>PV sheet: a file of lines `key: value`; the keys are the options below with _ for -</source>
-            <translation type="unfinished" />
+            <translation>hoja FV: un archivo de líneas `key: value`; las claves son las opciones de abajo con _ en vez de -</translation>
         </message>
         <message>
             <source>logbook that holds the unit, or the sheet</source>
-            <translation type="unfinished" />
+            <translation>cuaderno que contiene el equipo o la hoja</translation>
         </message>
         <message>
             <source>a PV sheet of the logbook instead of a file</source>
-            <translation type="unfinished" />
+            <translation>una hoja FV del cuaderno en vez de un archivo</translation>
         </message>
         <message>
             <source>Bring run sheets and foreign tables of readings into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Lleva hojas de ensayo y tablas ajenas de lecturas a un cuaderno, que se crea si no existe</translation>
         </message>
         <message>
             <source>Bring the log of a meter into a run; how it is read is detected and said</source>
-            <translation type="unfinished" />
+            <translation>Lleva la grabación de un contador a un ensayo; reconoce cómo se lee y lo dice</translation>
         </message>
         <message>
             <source>Say what each run shows, and when one still running should end (as of its last reading)</source>
-            <translation type="unfinished" />
+            <translation>Dice qué muestra cada ensayo, y cuándo debería terminar el que aún está en curso (a la hora de su última lectura)</translation>
         </message>
         <message>
             <source>Compare the units of one or several logbooks, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>Compara los equipos de uno o varios cuadernos, según ensayo o a una misma carga</translation>
         </message>
         <message>
             <source>Write the readings of one run or of all runs as a table</source>
-            <translation type="unfinished" />
+            <translation>Escribe las lecturas de un ensayo o de todos como tabla</translation>
         </message>
         <message>
             <source>Write one run as a run sheet</source>
-            <translation type="unfinished" />
+            <translation>Escribe un ensayo como hoja de ensayo</translation>
         </message>
         <message>
             <source>Write a whole logbook as a folder: run sheets, photos, logs, lists</source>
-            <translation type="unfinished" />
+            <translation>Escribe un cuaderno entero como carpeta: hojas de ensayo, fotos, grabaciones, listas</translation>
         </message>
         <message>
             <source>Bring what another logbook has into a logbook, and say what differs</source>
-            <translation type="unfinished" />
+            <translation>Trae a un cuaderno lo que otro tiene de más, y dice en qué difieren</translation>
         </message>
         <message>
             <source>Make the copy of the day of a logbook, or list its copies</source>
-            <translation type="unfinished" />
+            <translation>Hace la copia del día de un cuaderno, o enumera sus copias</translation>
         </message>
         <message>
             <source>Check a PV string against the PV input of a unit: cold, hot, current, power</source>
-            <translation type="unfinished" />
+            <translation>Compara una cadena FV con la entrada FV de un equipo: frío, calor, corriente, potencia</translation>
         </message>
         <message>
             <source>Bring load lists into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Lleva listas de cargas a un cuaderno, que se crea si no existe</translation>
         </message>
         <message>
             <source>Say what load lists take: of one file, or all of a logbook</source>
-            <translation type="unfinished" />
+            <translation>Dice qué consumen las listas de cargas: la de un archivo, o todas las de un cuaderno</translation>
         </message>
         <message>
             <source>Say how long each unit carries a load list, how many are needed, and which PV array</source>
-            <translation type="unfinished" />
+            <translation>Dice cuánto tiempo alimenta cada equipo una lista de cargas, cuántos hacen falta y qué generador FV</translation>
         </message>
         <message>
             <source>run sheets hold no load lists</source>
-            <translation type="unfinished" />
+            <translation>las hojas de ensayo no contienen listas de cargas</translation>
         </message>
         <message>
             <source>name a logbook that has it, or a file of a load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>nombre un cuaderno que la tenga, o un archivo de lista de cargas (.csv)</translation>
         </message>
         <message numerus="yes">
             <source>none of %n units passes the filter</source>
             <comment>none of %n unit passes the filter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>ninguno de %n equipo pasa el filtro</numerusform>
+                <numerusform>ninguno de %n equipos pasa el filtro</numerusform>
             </translation>
         </message>
         <message>
             <source>leave one of these options out, or correct it</source>
-            <translation type="unfinished" />
+            <translation>prescinda de una de estas opciones, o corríjala</translation>
         </message>
         <message>
             <source>no unit is rated above the least and below the most</source>
-            <translation type="unfinished" />
+            <translation>ningún equipo tiene una energía asignada mayor que el mínimo y menor que el máximo</translation>
         </message>
         <message>
             <source>exchange the two</source>
-            <translation type="unfinished" />
+            <translation>intercambie las dos</translation>
         </message>
         <message>
             <source>the load list takes nothing</source>
@@ -1380,79 +1380,79 @@
         </message>
         <message>
             <source>give it appliances, or name a load with --at-load</source>
-            <translation type="unfinished" />
+            <translation>póngale aparatos, o indique una carga con --at-load</translation>
         </message>
         <message>
             <source>the folder is complete</source>
-            <translation type="unfinished" />
+            <translation>la carpeta está completa</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n rows left out</source>
             <comment>%1, %n row left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n fila omitida</numerusform>
+                <numerusform>%1, %n filas omitidas</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1: %n samples to %2</source>
             <comment>%1: %n sample to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: %n muestra hasta %2</numerusform>
+                <numerusform>%1: %n muestras hasta %2</numerusform>
             </translation>
         </message>
         <message>
             <source>Following the log; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Se sigue la grabación; interrumpa (Ctrl+C) para terminar</translation>
         </message>
         <message>
             <source>The log was begun anew; it is read from its beginning</source>
-            <translation type="unfinished" />
+            <translation>La grabación ha empezado de nuevo; se lee desde su principio</translation>
         </message>
         <message>
             <source>The log is not there; waiting for it</source>
-            <translation type="unfinished" />
+            <translation>La grabación no está; se la espera</translation>
         </message>
         <message>
             <source>The log is there again</source>
-            <translation type="unfinished" />
+            <translation>La grabación vuelve a estar</translation>
         </message>
         <message numerus="yes">
             <source>The run has this log already; %n new samples added</source>
             <comment>The run has this log already; %n new sample added</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>El ensayo ya tiene esta grabación; %n muestra nueva añadida</numerusform>
+                <numerusform>El ensayo ya tiene esta grabación; %n muestras nuevas añadidas</numerusform>
             </translation>
         </message>
         <message>
             <source>Forecast as of %1</source>
-            <translation type="unfinished" />
+            <translation>Previsión a %1</translation>
         </message>
         <message>
             <source>Forecast</source>
-            <translation type="unfinished" />
+            <translation>Previsión</translation>
         </message>
         <message>
             <source>cut-off: %1, in the middle %2; %3</source>
-            <translation type="unfinished" />
+            <translation>corte: %1, en el centro %2; %3</translation>
         </message>
         <message>
             <source>cut-off: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>corte: no se conoce: %1</translation>
         </message>
         <message>
             <source>gauge at %1 %: %2</source>
-            <translation type="unfinished" />
+            <translation>indicador al %1 %: %2</translation>
         </message>
         <message>
             <source>next gauge step: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>próximo escalón del indicador: no se conoce: %1</translation>
         </message>
         <message>
             <source>Two accounts</source>
-            <translation type="unfinished" />
+            <translation>Dos versiones</translation>
         </message>
         <message>
             <source>%1: already in the logbook as run %2 of %3, left out</source>
@@ -1461,210 +1461,210 @@
         <message numerus="yes">
             <source>%1: run %2 of %3, %4 with %n readings</source>
             <comment>%1: run %2 of %3, %4 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: ensayo %2 de %3, %4 con %n lectura</numerusform>
+                <numerusform>%1: ensayo %2 de %3, %4 con %n lecturas</numerusform>
             </translation>
         </message>
         <message>
             <source>the folder holds no run sheet</source>
-            <translation type="unfinished" />
+            <translation>la carpeta no contiene ninguna hoja de ensayo</translation>
         </message>
         <message>
             <source>name a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nombre una carpeta con hojas de ensayo .csv</translation>
         </message>
         <message>
             <source>what could be imported is in the logbook</source>
-            <translation type="unfinished" />
+            <translation>lo que se pudo importar está en el cuaderno</translation>
         </message>
         <message>
             <source>`%1` names no column and role</source>
-            <translation type="unfinished" />
+            <translation>`%1` no nombra una columna y un papel</translation>
         </message>
         <message>
             <source>write it like %1; the roles are in the help of the command</source>
-            <translation type="unfinished" />
+            <translation>escríbalo como %1; los papeles están en la ayuda del comando</translation>
         </message>
         <message>
             <source>the table has no column `%1`</source>
-            <translation type="unfinished" />
+            <translation>la tabla no tiene columna `%1`</translation>
         </message>
         <message>
             <source>name one by its number from 1 to %1, its letter or its title</source>
-            <translation type="unfinished" />
+            <translation>nombre una por su número de 1 a %1, su letra o su título</translation>
         </message>
         <message>
             <source>`%1` is no unit</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es una unidad de medida</translation>
         </message>
         <message>
             <source>use Wh, kWh, W, kW, %, h, min or s</source>
-            <translation type="unfinished" />
+            <translation>use Wh, kWh, W, kW, %, h, min o s</translation>
         </message>
         <message>
             <source>there is no sheet `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay hoja `%1`</translation>
         </message>
         <message>
             <source>use --sheet with one of %1</source>
-            <translation type="unfinished" />
+            <translation>use --sheet con una de %1</translation>
         </message>
         <message>
             <source>there are several sheets: %1</source>
-            <translation type="unfinished" />
+            <translation>hay varias hojas: %1</translation>
         </message>
         <message>
             <source>name one with --sheet; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>nombre una con --sheet; no se ha importado nada</translation>
         </message>
         <message>
             <source>give a number, or not-known</source>
-            <translation type="unfinished" />
+            <translation>indique un número, o not-known</translation>
         </message>
         <message>
             <source>what the table does not say is asked once</source>
-            <translation type="unfinished" />
+            <translation>lo que la tabla no dice se pregunta una vez</translation>
         </message>
         <message>
             <source>answer with %1; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>responda con %1; no se ha importado nada</translation>
         </message>
         <message>
             <source>there is no time zone `%1`</source>
-            <translation type="unfinished" />
+            <translation>no existe la zona horaria `%1`</translation>
         </message>
         <message>
             <source>name one such as %1</source>
-            <translation type="unfinished" />
+            <translation>indique una como %1</translation>
         </message>
         <message>
             <source>correct the table, or map its columns with --map; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>corrija la tabla, o asigne sus columnas con --map; no se ha importado nada</translation>
         </message>
         <message>
             <source>%1: nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>%1: no se ha importado nada (--preview)</translation>
         </message>
         <message>
             <source>Run %1 of the table is already in the logbook as run %2 of %3, left out</source>
-            <translation type="unfinished" />
+            <translation>El ensayo %1 de la tabla ya está en el cuaderno como ensayo %2 de %3; se omite</translation>
         </message>
         <message>
             <source>%1: every run of it is already in the logbook, nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>%1: todos sus ensayos están ya en el cuaderno, no se ha importado nada</translation>
         </message>
         <message numerus="yes">
             <source>run %1 of %2, %3 with %n readings</source>
             <comment>run %1 of %2, %3 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>ensayo %1 de %2, %3 con %n lectura</numerusform>
+                <numerusform>ensayo %1 de %2, %3 con %n lecturas</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1 and a log of %n rows</source>
             <comment>%1 and a log of %n row</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 y una grabación de %n fila</numerusform>
+                <numerusform>%1 y una grabación de %n filas</numerusform>
             </translation>
         </message>
         <message>
             <source>`%1` names no column</source>
-            <translation type="unfinished" />
+            <translation>`%1` no nombra ninguna columna</translation>
         </message>
         <message>
             <source>write it like %1, columns counted from 1</source>
-            <translation type="unfinished" />
+            <translation>escríbalo como %1, con columnas contadas desde 1</translation>
         </message>
         <message>
             <source>`%1` is no time</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un tiempo</translation>
         </message>
         <message>
             <source>write it like 00:00:12 or -00:01:30.5: hours, minutes, seconds</source>
-            <translation type="unfinished" />
+            <translation>escríbalo como 00:00:12 o -00:01:30.5: horas, minutos, segundos</translation>
         </message>
         <message>
             <source>`%1` is no offset</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es un desfase</translation>
         </message>
         <message>
             <source>give seconds such as 12 or -90.5, or `estimate`</source>
-            <translation type="unfinished" />
+            <translation>indique segundos como 12 o -90.5, o `estimate`</translation>
         </message>
         <message>
             <source>there is no meter named `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay ningún contador llamado `%1`</translation>
         </message>
         <message>
             <source>add the meter to the logbook first</source>
-            <translation type="unfinished" />
+            <translation>añada antes el contador al cuaderno</translation>
         </message>
         <message>
             <source>use one of %1</source>
-            <translation type="unfinished" />
+            <translation>use uno de %1</translation>
         </message>
         <message>
             <source>the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>el indicador del equipo</translation>
         </message>
         <message>
             <source>the unit's output power</source>
-            <translation type="unfinished" />
+            <translation>la potencia de salida del equipo</translation>
         </message>
         <message>
             <source>no meter named</source>
-            <translation type="unfinished" />
+            <translation>ningún contador nombrado</translation>
         </message>
         <message>
             <source>and the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>y el indicador del equipo</translation>
         </message>
         <message>
             <source>beside %1 of the run</source>
-            <translation type="unfinished" />
+            <translation>junto a %1 del ensayo</translation>
         </message>
         <message>
             <source>Note: the log is taken to begin with the first reading of the run, %1; --start changes that</source>
-            <translation type="unfinished" />
+            <translation>Nota: se supone que la grabación empieza con la primera lectura del ensayo, %1; --start lo cambia</translation>
         </message>
         <message>
             <source>Note: the times of the log are taken for local times of %1; --zone changes that</source>
-            <translation type="unfinished" />
+            <translation>Nota: las horas de la grabación se toman por horas locales de %1; --zone lo cambia</translation>
         </message>
         <message>
             <source>Nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>No se ha importado nada (--preview)</translation>
         </message>
         <message numerus="yes">
             <source>%n samples from %1 to %2</source>
             <comment>%n sample from %1 to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n muestra de %1 a %2</numerusform>
+                <numerusform>%n muestras de %1 a %2</numerusform>
             </translation>
         </message>
         <message>
             <source>into run %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>en el ensayo %1 de %2</translation>
         </message>
         <message>
             <source>the samples are in the logbook</source>
-            <translation type="unfinished" />
+            <translation>las muestras están en el cuaderno</translation>
         </message>
         <message>
             <source>The logbook has all that the other has already</source>
-            <translation type="unfinished" />
+            <translation>El cuaderno ya tiene todo lo que tiene el otro</translation>
         </message>
         <message>
             <source>This is what joining would do; nothing was changed</source>
-            <translation type="unfinished" />
+            <translation>Esto es lo que haría la unión; no se ha cambiado nada</translation>
         </message>
         <message>
             <source>Joined: %1</source>
-            <translation type="unfinished" />
+            <translation>Unido: %1</translation>
         </message>
         <message>
             <source>%1.</source>
@@ -1672,159 +1672,159 @@
         </message>
         <message>
             <source>only a logbook holds load lists</source>
-            <translation type="unfinished" />
+            <translation>solo un cuaderno contiene listas de cargas</translation>
         </message>
         <message>
             <source>name a logbook, or the file of a load list with --load-list</source>
-            <translation type="unfinished" />
+            <translation>nombre un cuaderno, o el archivo de una lista de cargas con --load-list</translation>
         </message>
         <message>
             <source>there is no load list `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay lista de cargas `%1`</translation>
         </message>
         <message>
             <source>bring one in with ullage import-loads</source>
-            <translation type="unfinished" />
+            <translation>tráigala con ullage import-loads</translation>
         </message>
         <message>
             <source>%1: load list %2 is in the logbook already, left out</source>
-            <translation type="unfinished" />
+            <translation>%1: la lista de cargas %2 ya está en el cuaderno; se omite</translation>
         </message>
         <message numerus="yes">
             <source>%1: load list %2 with %n lines</source>
             <comment>%1: load list %2 with %n line</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1: lista de cargas %2 con %n línea</numerusform>
+                <numerusform>%1: lista de cargas %2 con %n líneas</numerusform>
             </translation>
         </message>
         <message>
             <source>name a load list (.csv) or a logbook, one of the two</source>
-            <translation type="unfinished" />
+            <translation>nombre una lista de cargas (.csv) o un cuaderno, uno de los dos</translation>
         </message>
         <message>
             <source>see ullage loads --help</source>
-            <translation type="unfinished" />
+            <translation>véase ullage loads --help</translation>
         </message>
         <message>
             <source>(required)</source>
-            <translation type="unfinished" />
+            <translation>(obligatoria)</translation>
         </message>
         <message>
             <source>User commands</source>
-            <translation type="unfinished" />
+            <translation>Comandos de usuario</translation>
         </message>
         <message>
             <source>NAME</source>
-            <translation type="unfinished" />
+            <translation>NOMBRE</translation>
         </message>
         <message>
             <source>say what a battery storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>dice lo que entrega un equipo de almacenamiento con batería, frente a lo que dicen su placa y su indicador</translation>
         </message>
         <message>
             <source>SYNOPSIS</source>
-            <translation type="unfinished" />
+            <translation>SINOPSIS</translation>
         </message>
         <message>
             <source>DESCRIPTION</source>
-            <translation type="unfinished" />
+            <translation>DESCRIPCIÓN</translation>
         </message>
         <message>
             <source>A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds faults of the gauge, and compares units.</source>
-            <translation type="unfinished" />
+            <translation>Un ensayador descarga un equipo de almacenamiento con batería con cargas reales durante muchas horas y anota lo que dicen el indicador del propio equipo y un contador de energía. Ullage anota estas lecturas, calcula la energía entregada y la fracción útil con su incertidumbre, encuentra fallos del indicador y compara equipos.</translation>
         </message>
         <message>
             <source>Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job in text, without a display. Results go to the standard output, problems to the standard error, one line each.</source>
-            <translation type="unfinished" />
+            <translation>Sin comando abre su ventana, con el último cuaderno abierto o con %1. Los comandos hacen el mismo trabajo como texto, sin pantalla. Los resultados van a la salida estándar; los problemas, a la salida de error, una línea por cada uno.</translation>
         </message>
         <message>
             <source>OPTIONS</source>
-            <translation type="unfinished" />
+            <translation>OPCIONES</translation>
         </message>
         <message>
             <source>Say what there is; behind a command what that takes.</source>
-            <translation type="unfinished" />
+            <translation>Dice qué hay; tras un comando, qué admite este.</translation>
         </message>
         <message>
             <source>Say the version.</source>
-            <translation type="unfinished" />
+            <translation>Dice la versión.</translation>
         </message>
         <message>
             <source>Write this page.</source>
-            <translation type="unfinished" />
+            <translation>Escribe esta página.</translation>
         </message>
         <message>
             <source>Write the completion of commands and options for bash.</source>
-            <translation type="unfinished" />
+            <translation>Escribe lo que completa comandos y opciones en bash.</translation>
         </message>
         <message>
             <source>COMMANDS</source>
-            <translation type="unfinished" />
+            <translation>COMANDOS</translation>
         </message>
         <message>
             <source>FILES</source>
-            <translation type="unfinished" />
+            <translation>ARCHIVOS</translation>
         </message>
         <message>
             <source>A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to keep it.</source>
-            <translation type="unfinished" />
+            <translation>Un cuaderno, un archivo SQLite con todos los equipos, contadores, ensayos, lecturas, fotos y grabaciones. Copie este único archivo para conservarlo.</translation>
         </message>
         <message>
             <source>Settings of the window.</source>
-            <translation type="unfinished" />
+            <translation>Ajustes de la ventana.</translation>
         </message>
         <message>
             <source>ENVIRONMENT</source>
-            <translation type="unfinished" />
+            <translation>ENTORNO</translation>
         </message>
         <message>
             <source>The password of a live meter for %1, in place of asking.</source>
-            <translation type="unfinished" />
+            <translation>La contraseña de un contador en directo para %1, en vez de preguntarla.</translation>
         </message>
         <message>
             <source>EXIT STATUS</source>
-            <translation type="unfinished" />
+            <translation>ESTADO DE SALIDA</translation>
         </message>
         <message>
             <source>It was done.</source>
-            <translation type="unfinished" />
+            <translation>Se ha hecho.</translation>
         </message>
         <message>
             <source>Bad input, or a result that could not be written.</source>
-            <translation type="unfinished" />
+            <translation>Entrada mala, o un resultado que no se pudo escribir.</translation>
         </message>
         <message>
             <source>Wrong usage.</source>
-            <translation type="unfinished" />
+            <translation>Uso incorrecto.</translation>
         </message>
         <message>
             <source>CAUTION</source>
-            <translation type="unfinished" />
+            <translation>PRECAUCIÓN</translation>
         </message>
         <message>
             <source>Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and licensed practice come first.</source>
-            <translation type="unfinished" />
+            <translation>La tensión de red y las baterías cargadas pueden matar y quemar. Los resultados de este programa no son una certificación de seguridad. Los reglamentos locales y el personal autorizado van primero.</translation>
         </message>
         <message>
             <source>there is no PV sheet named `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay ninguna hoja FV llamada `%1`</translation>
         </message>
         <message>
             <source>see the PV input page for their names</source>
-            <translation type="unfinished" />
+            <translation>vea sus nombres en la página de la entrada FV</translation>
         </message>
         <message>
             <source>there is no unit named `%1` in the logbook</source>
-            <translation type="unfinished" />
+            <translation>en el cuaderno no hay ningún equipo llamado `%1`</translation>
         </message>
         <message>
             <source>use the name of one of its units</source>
-            <translation type="unfinished" />
+            <translation>use el nombre de uno de sus equipos</translation>
         </message>
         <message>
             <source>quantity</source>
-            <translation type="unfinished" />
+            <translation>magnitud</translation>
         </message>
         <message>
             <source>value</source>
@@ -1832,87 +1832,87 @@
         </message>
         <message>
             <source>kind</source>
-            <translation>tipo</translation>
+            <translation>clase</translation>
         </message>
         <message>
             <source>A subcommand is required</source>
-            <translation type="unfinished" />
+            <translation>Falta un comando</translation>
         </message>
         <message>
             <source>%1 is required</source>
-            <translation type="unfinished" />
+            <translation>Falta %1</translation>
         </message>
         <message>
             <source>The following argument was not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>No se esperaba este argumento: %1</translation>
         </message>
         <message>
             <source>The following arguments were not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>No se esperaban estos argumentos: %1</translation>
         </message>
         <message>
             <source>Could not convert: %1</source>
-            <translation type="unfinished" />
+            <translation>No se pudo convertir: %1</translation>
         </message>
         <message>
             <source>%1 excludes %2</source>
-            <translation type="unfinished" />
+            <translation>%1 excluye %2</translation>
         </message>
         <message>
             <source>%1 requires %2</source>
-            <translation type="unfinished" />
+            <translation>%1 requiere %2</translation>
         </message>
         <message>
             <source>%1 not in %2</source>
-            <translation type="unfinished" />
+            <translation>%1 no está en %2</translation>
         </message>
         <message>
             <source>%1: %2 required %3 missing</source>
-            <translation type="unfinished" />
+            <translation>%1: de %2 obligatorios falta %3</translation>
         </message>
         <message>
             <source>Usage</source>
-            <translation type="unfinished" />
+            <translation>Uso</translation>
         </message>
         <message>
             <source>Positionals</source>
-            <translation type="unfinished" />
+            <translation>Argumentos</translation>
         </message>
         <message>
             <source>REQUIRED</source>
-            <translation type="unfinished" />
+            <translation>OBLIGATORIO</translation>
         </message>
         <message>
             <source>Needs</source>
-            <translation type="unfinished" />
+            <translation>Requiere</translation>
         </message>
         <message>
             <source>Excludes</source>
-            <translation type="unfinished" />
+            <translation>Excluye</translation>
         </message>
         <message>
             <source>Options</source>
-            <translation type="unfinished" />
+            <translation>Opciones</translation>
         </message>
         <message>
             <source>Print this help message and exit</source>
-            <translation type="unfinished" />
+            <translation>Muestra esta ayuda y termina</translation>
         </message>
         <message>
             <source>Display program version information and exit</source>
-            <translation type="unfinished" />
+            <translation>Muestra la versión del programa y termina</translation>
         </message>
         <message>
             <source>Ullage: what a storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>Ullage: lo que entrega un equipo de almacenamiento, frente a lo que dicen su placa y su indicador</translation>
         </message>
         <message>
             <source>Subcommands</source>
-            <translation type="unfinished" />
+            <translation>Comandos</translation>
         </message>
         <message>
             <source>the folder cannot be read: %1</source>
-            <translation type="unfinished" />
+            <translation>no se puede leer la carpeta: %1</translation>
         </message>
         <message>
             <source>check its permissions</source>
@@ -1920,135 +1920,135 @@
         </message>
         <message>
             <source>name a logbook or a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nombre un cuaderno o una carpeta con hojas de ensayo .csv</translation>
         </message>
         <message>
             <source>%1 and %2 more</source>
-            <translation type="unfinished" />
+            <translation>%1 y %2 más</translation>
         </message>
         <message>
             <source>%1: checked from end to end, as it comes from elsewhere or was not closed properly; that took %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1: comprobado de principio a fin, pues viene de otro sitio o no se cerró bien; tardó %2 s</translation>
         </message>
         <message>
             <source>%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again</source>
-            <translation type="unfinished" />
+            <translation>%1: junto a otros orígenes solo cuentan sus hojas de ensayo, no sus grabaciones; `ullage import` lo convierte de nuevo en cuaderno</translation>
         </message>
         <message>
             <source>%1 states another method than %2, by which all are compared</source>
-            <translation type="unfinished" />
+            <translation>%1 indica un método distinto de %2, por el que se compara todo</translation>
         </message>
         <message>
             <source>there is no run of a unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay ningún ensayo de un equipo llamado `%1`</translation>
         </message>
         <message>
             <source>the logbook has no runs yet</source>
-            <translation type="unfinished" />
+            <translation>el cuaderno aún no tiene ensayos</translation>
         </message>
         <message>
             <source>several units have runs</source>
-            <translation type="unfinished" />
+            <translation>varios equipos tienen ensayos</translation>
         </message>
         <message>
             <source>add --unit with one of %1</source>
-            <translation type="unfinished" />
+            <translation>añada --unit con uno de %1</translation>
         </message>
         <message>
             <source>there is no run %1</source>
-            <translation type="unfinished" />
+            <translation>no hay ensayo %1</translation>
         </message>
         <message>
             <source>no month's sun is stated</source>
-            <translation type="unfinished" />
+            <translation>no está indicado el sol de ningún mes</translation>
         </message>
         <message>
             <source>name twelve figures, January first</source>
-            <translation type="unfinished" />
+            <translation>indique doce cifras, enero primero</translation>
         </message>
         <message>
             <source>there is no unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>no hay ningún equipo llamado `%1`</translation>
         </message>
         <message>
             <source>days to be carried without sun</source>
-            <translation type="unfinished" />
+            <translation>días que se han de cubrir sin sol</translation>
         </message>
         <message>
             <source>peak-sun hours a day, of the worst month that counts</source>
-            <translation type="unfinished" />
+            <translation>horas de sol pico al día, del peor mes que cuenta</translation>
         </message>
         <message>
             <source>what is left of the array's label at the battery, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>lo que queda en la batería de lo que dice la placa del generador, 0 a 1</translation>
         </message>
         <message>
             <source>array energy over daily load that the rule asks for, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>energía del generador entre la carga diaria que pide la norma, 1 o más</translation>
         </message>
         <message>
             <source>PV array that is there, W; that of the rule where not given</source>
-            <translation type="unfinished" />
+            <translation>generador FV que hay, W; el de la norma si no se indica</translation>
         </message>
         <message>
             <source>peak-sun hours a day of the twelve months, January first, with commas</source>
-            <translation type="unfinished" />
+            <translation>horas de sol pico al día de los doce meses, enero primero, separadas por comas</translation>
         </message>
         <message>
             <source>units side by side in the course of the charge</source>
-            <translation type="unfinished" />
+            <translation>equipos uno junto a otro en la evolución del estado de carga</translation>
         </message>
         <message>
             <source>share of the rated energy expected of untested units, lower end</source>
-            <translation type="unfinished" />
+            <translation>parte de la energía asignada prevista de los equipos sin ensayar, extremo inferior</translation>
         </message>
         <message>
             <source>the same, upper end</source>
-            <translation type="unfinished" />
+            <translation>lo mismo, extremo superior</translation>
         </message>
         <message>
             <source>of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>de la norma de la batería, 0 a 1</translation>
         </message>
         <message>
             <source>deepest discharge of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>descarga más profunda de la norma de la batería, 0 a 1</translation>
         </message>
         <message>
             <source>share of the capacity left at the end of life, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>parte de la capacidad que queda al final de la vida, 0 a 1</translation>
         </message>
         <message>
             <source>of the battery rule, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>de la norma de la batería, 1 o más</translation>
         </message>
         <message>
             <source>of the battery rule, 1 to 2</source>
-            <translation type="unfinished" />
+            <translation>de la norma de la batería, 1 a 2</translation>
         </message>
         <message>
             <source>`%1` is the ending of no table</source>
-            <translation type="unfinished" />
+            <translation>`%1` no es la terminación de ninguna tabla</translation>
         </message>
         <message>
             <source>use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format</source>
-            <translation type="unfinished" />
+            <translation>use .txt, .csv, .md, .html, .xlsx, .json o .tex, o indique --format</translation>
         </message>
         <message>
             <source>xlsx is no text for a terminal</source>
-            <translation type="unfinished" />
+            <translation>xlsx no es texto para un terminal</translation>
         </message>
         <message>
             <source>name a file with --output</source>
-            <translation type="unfinished" />
+            <translation>nombre un archivo con --output</translation>
         </message>
         <message>
             <source>sheet %1</source>
-            <translation type="unfinished" />
+            <translation>hoja %1</translation>
         </message>
         <message>
             <source>head in row %1</source>
-            <translation type="unfinished" />
+            <translation>cabecera en la fila %1</translation>
         </message>
         <message>
             <source>Read as: %1</source>
@@ -2060,15 +2060,15 @@
         </message>
         <message>
             <source>column %1: %2</source>
-            <translation type="unfinished" />
+            <translation>columna %1: %2</translation>
         </message>
         <message>
             <source>column %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>columna %1 `%2`: %3</translation>
         </message>
         <message>
             <source>rows %1 to %2</source>
-            <translation type="unfinished" />
+            <translation>filas %1 a %2</translation>
         </message>
         <message numerus="yes">
             <source>%n readings</source>
@@ -2088,11 +2088,11 @@
         </message>
         <message>
             <source>register %1 to %2 Wh</source>
-            <translation type="unfinished" />
+            <translation>registro %1 a %2 Wh</translation>
         </message>
         <message>
             <source>cut-off noted</source>
-            <translation type="unfinished" />
+            <translation>corte anotado</translation>
         </message>
         <message>
             <source>Run %1: %2</source>
@@ -2100,11 +2100,11 @@
         </message>
         <message>
             <source>Run %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>Ensayo %1 `%2`: %3</translation>
         </message>
         <message>
             <source>Note: %1</source>
-            <translation type="unfinished" />
+            <translation>Nota: %1</translation>
         </message>
         <message>
             <source>Open: %1</source>
@@ -2112,58 +2112,58 @@
         </message>
         <message>
             <source>Open: %1 (%2?)</source>
-            <translation type="unfinished" />
+            <translation>Abierto: %1 (¿%2?)</translation>
         </message>
         <message>
             <source>row %1 taken in part: %2</source>
-            <translation type="unfinished" />
+            <translation>fila %1 tomada en parte: %2</translation>
         </message>
         <message>
             <source>row %1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>fila %1 omitida: %2</translation>
         </message>
         <message numerus="yes">
             <source>and %n more rows</source>
             <comment>and %n more rows</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>y %n fila más</numerusform>
+                <numerusform>y %n filas más</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 % gauge</source>
-            <translation type="unfinished" />
+            <translation>indicador %1 %</translation>
         </message>
         <message numerus="yes">
             <source>%n rows: %1 taken, %2 left out</source>
             <comment>%n row: %1 taken, %2 left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n fila: %1 tomadas, %2 omitidas</numerusform>
+                <numerusform>%n filas: %1 tomadas, %2 omitidas</numerusform>
             </translation>
         </message>
         <message>
             <source>usually %1 s apart</source>
-            <translation type="unfinished" />
+            <translation>separadas normalmente por %1 s</translation>
         </message>
         <message>
             <source>%1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>omitidas %1: %2</translation>
         </message>
         <message>
             <source>%1 taken with a doubt: %2</source>
-            <translation type="unfinished" />
+            <translation>tomadas con dudas %1: %2</translation>
         </message>
         <message>
             <source>line %1: %2</source>
-            <translation type="unfinished" />
+            <translation>línea %1: %2</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps longer than %1 s</source>
             <comment>%n gap longer than %1 s</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n hueco de más de %1 s</numerusform>
+                <numerusform>%n huecos de más de %1 s</numerusform>
             </translation>
         </message>
         <message>
@@ -2172,39 +2172,39 @@
         </message>
         <message>
             <source>Load by the log</source>
-            <translation type="unfinished" />
+            <translation>Carga según la grabación</translation>
         </message>
         <message>
             <source>mean %1 W, peak %2 W over %3; %4 Wh a day</source>
-            <translation type="unfinished" />
+            <translation>media %1 W, pico %2 W en %3; %4 Wh al día</translation>
         </message>
         <message>
             <source>on %1 W, off %2 W; on for %3 % of the time, %4 starts an hour</source>
-            <translation type="unfinished" />
+            <translation>en marcha %1 W, en paro %2 W; en marcha el %3 % del tiempo, %4 arranques por hora</translation>
         </message>
         <message>
             <source>power integrated: %1 Wh; its square: %2 W²h</source>
-            <translation type="unfinished" />
+            <translation>potencia integrada: %1 Wh; su cuadrado: %2 W²h</translation>
         </message>
         <message>
             <source>register of the same times: %1 Wh; integrated power is %2 % of it</source>
-            <translation type="unfinished" />
+            <translation>registro en el mismo tiempo: %1 Wh; la potencia integrada es el %2 % de él</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps (%1) left out, in which at most %2 Wh may have flowed</source>
             <comment>%n gap (%1) left out, in which at most %2 Wh may have flowed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n hueco (%1) omitido, en el que pueden haber pasado %2 Wh como máximo</numerusform>
+                <numerusform>%n huecos (%1) omitidos, en los que pueden haber pasado %2 Wh como máximo</numerusform>
             </translation>
         </message>
         <message>
             <source>All drains of %1 together</source>
-            <translation type="unfinished" />
+            <translation>Todas las descargas de %1 juntas</translation>
         </message>
         <message>
             <source>Drains used</source>
-            <translation type="unfinished" />
+            <translation>Descargas usadas</translation>
         </message>
         <message>
             <source>run</source>
@@ -2220,7 +2220,7 @@
         </message>
         <message>
             <source>time</source>
-            <translation>hora</translation>
+            <translation>tiempo</translation>
         </message>
         <message>
             <source>delivered</source>
@@ -2228,23 +2228,23 @@
         </message>
         <message>
             <source>beyond the fit</source>
-            <translation type="unfinished" />
+            <translation>fuera del ajuste</translation>
         </message>
         <message>
             <source>run %1, %2: %3</source>
-            <translation type="unfinished" />
+            <translation>ensayo %1, %2: %3</translation>
         </message>
         <message>
             <source>Drains not used</source>
-            <translation type="unfinished" />
+            <translation>Descargas no usadas</translation>
         </message>
         <message>
             <source>Gauge from run to run: %1</source>
-            <translation type="unfinished" />
+            <translation>Indicador de ensayo a ensayo: %1</translation>
         </message>
         <message>
             <source>Full drains at like loads, run to run</source>
-            <translation type="unfinished" />
+            <translation>Descargas completas a cargas parecidas, de ensayo a ensayo</translation>
         </message>
         <message>
             <source>runs</source>
@@ -2260,19 +2260,19 @@
         </message>
         <message>
             <source>gauge curve</source>
-            <translation type="unfinished" />
+            <translation>curva del indicador</translation>
         </message>
         <message>
             <source>at depth</source>
-            <translation type="unfinished" />
+            <translation>a la profundidad</translation>
         </message>
         <message>
             <source>p of the curve</source>
-            <translation type="unfinished" />
+            <translation>p de la curva</translation>
         </message>
         <message>
             <source>moved</source>
-            <translation type="unfinished" />
+            <translation>movida</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2284,14 +2284,18 @@
         </message>
         <message>
             <source>Changes of Wh per gauge point and of the energy are corrected for the loads.</source>
-            <translation type="unfinished" />
+            <translation>Los cambios de los Wh por punto del indicador y de la energía están corregidos por las cargas.</translation>
         </message>
         <message>
             <source>Next run: %1</source>
-            <translation type="unfinished" />
+            <translation>Próximo ensayo: %1</translation>
         </message>
         <message>
             <source>Drift: %1</source>
+            <translation>Deriva: %1</translation>
+        </message>
+        <message>
+            <source>`%1` is no locale; use a name such as de_DE or en_US</source>
             <translation type="unfinished" />
         </message>
     </context>
@@ -2842,7 +2846,7 @@
         </message>
         <message>
             <source>%1 %2</source>
-            <translation>%1 %2</translation>
+            <translation>%1 de %2</translation>
         </message>
     </context>
     <context>
@@ -2925,6 +2929,22 @@
         <message>
             <source>type a power of 0 or more, such as 64, 64 W or 0.064 kW</source>
             <translation>escriba una potencia de 0 o más, como 64, 64 W o 0,064 kW</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>ahora</translation>
+        </message>
+        <message>
+            <source>%1 ago</source>
+            <translation>hace %1</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>hoy</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>ayer</translation>
         </message>
     </context>
     <context>
@@ -3813,7 +3833,7 @@
         </message>
         <message>
             <source>Sun</source>
-            <translation>Sol</translation>
+            <translation>dom</translation>
         </message>
         <message>
             <source>Mon</source>
@@ -6177,7 +6197,7 @@
         </message>
         <message>
             <source>start</source>
-            <translation>inicio</translation>
+            <translation>arranque</translation>
         </message>
         <message>
             <source>the peak while it starts is below its power while on, or above %1 W</source>
@@ -7123,7 +7143,7 @@
         </message>
         <message>
             <source>too close to call</source>
-            <translation>demasiado parecidos para decidir</translation>
+            <translation>demasiado justo para decidir</translation>
         </message>
         <message>
             <source>not known</source>
@@ -7781,7 +7801,7 @@
         </message>
         <message>
             <source>of</source>
-            <translation>según</translation>
+            <translation>de</translation>
         </message>
         <message>
             <source>result</source>
@@ -8245,11 +8265,11 @@
         </message>
         <message>
             <source>%1: not known, %2.</source>
-            <translation type="unfinished" />
+            <translation>%1: no se conoce, %2.</translation>
         </message>
         <message>
             <source>%1: %2 (%3); by the clock %4; units needed %5; rated output %6, peak output %7.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 (%3); por reloj %4; equipos necesarios %5; potencia asignada %6, potencia de pico %7.</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -8257,23 +8277,23 @@
         </message>
         <message>
             <source>State of charge from day to day</source>
-            <translation type="unfinished" />
+            <translation>Estado de carga de un día a otro</translation>
         </message>
         <message>
             <source>%1: charge remaining by the hour, with the PV array and without, with 95 % bands.</source>
-            <translation type="unfinished" />
+            <translation>%1: estado de carga por horas, con el generador FV y sin él, con bandas del 95 %.</translation>
         </message>
         <message>
             <source>Sizing for %1</source>
-            <translation type="unfinished" />
+            <translation>Dimensionado para %1</translation>
         </message>
         <message>
             <source>The load list %1 takes %2 a day, %3 W when all of it runs and %4 W at most. One full unit serves so many days of it:</source>
-            <translation type="unfinished" />
+            <translation>La lista de cargas %1 consume %2 al día, %3 W cuando todo está en marcha y %4 W como máximo. Un equipo lleno la sirve estos días:</translation>
         </message>
         <message>
             <source>There is no unit to size.</source>
-            <translation type="unfinished" />
+            <translation>No hay ningún equipo que dimensionar.</translation>
         </message>
         <message>
             <source>PV array and battery by rule</source>
@@ -8281,15 +8301,15 @@
         </message>
         <message>
             <source>The load list</source>
-            <translation type="unfinished" />
+            <translation>La lista de cargas</translation>
         </message>
         <message>
             <source>What is assumed</source>
-            <translation type="unfinished" />
+            <translation>Qué se supone</translation>
         </message>
         <message>
             <source>This report was %1. Its figures follow from the drains of each unit, the load list and the stated choices, and can be worked out again from them.</source>
-            <translation type="unfinished" />
+            <translation>Este informe fue %1. Sus cifras se obtienen de las descargas de cada equipo, de la lista de cargas y de las opciones indicadas, y se pueden volver a calcular a partir de ellas.</translation>
         </message>
         <message>
             <source>PV input check</source>
@@ -8297,7 +8317,7 @@
         </message>
         <message>
             <source>PV input check: %1</source>
-            <translation type="unfinished" />
+            <translation>Comprobación de la entrada FV: %1</translation>
         </message>
         <message>
             <source>%1 in series, %2 parallel</source>
@@ -8305,11 +8325,11 @@
         </message>
         <message>
             <source>PV input of %1</source>
-            <translation type="unfinished" />
+            <translation>Entrada FV de %1</translation>
         </message>
         <message>
             <source>Verdict</source>
-            <translation type="unfinished" />
+            <translation>Veredicto</translation>
         </message>
         <message>
             <source>DANGER: %1</source>
@@ -8317,11 +8337,11 @@
         </message>
         <message>
             <source>Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC 690.8).</source>
-            <translation type="unfinished" />
+            <translation>Conductores, y fusibles donde hagan falta, de cada cadena: para %1 A al menos (1,25 × 1,25 × corriente de cortocircuito, NEC 690.8).</translation>
         </message>
         <message>
             <source>Comparisons</source>
-            <translation type="unfinished" />
+            <translation>Comparaciones</translation>
         </message>
         <message>
             <source>comparison</source>
@@ -8329,7 +8349,7 @@
         </message>
         <message>
             <source>string or array</source>
-            <translation type="unfinished" />
+            <translation>cadena o generador</translation>
         </message>
         <message>
             <source>limit</source>
@@ -8341,7 +8361,7 @@
         </message>
         <message>
             <source>outcome</source>
-            <translation type="unfinished" />
+            <translation>resultado</translation>
         </message>
         <message>
             <source>based on</source>
@@ -8353,95 +8373,95 @@
         </message>
         <message>
             <source>Voltage of the string against cell temperature, with the limits of the PV input.</source>
-            <translation type="unfinished" />
+            <translation>Tensión de la cadena según la temperatura de célula, con los límites de la entrada FV.</translation>
         </message>
         <message>
             <source>What was stated</source>
-            <translation type="unfinished" />
+            <translation>Qué se indicó</translation>
         </message>
         <message>
             <source>what</source>
-            <translation type="unfinished" />
+            <translation>dato</translation>
         </message>
         <message>
             <source>This report was %1. It is arithmetic on stated values, not a design.</source>
-            <translation type="unfinished" />
+            <translation>Este informe fue %1. Es aritmética sobre valores indicados, no un proyecto.</translation>
         </message>
         <message numerus="yes">
             <source>%n hold</source>
             <comment>%n hold</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n se cumple</numerusform>
+                <numerusform>%n se cumplen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not reached</source>
             <comment>%n not reached</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n no alcanzado</numerusform>
+                <numerusform>%n no alcanzados</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not held</source>
             <comment>%n not held</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n no se cumple</numerusform>
+                <numerusform>%n no se cumplen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not decided by this meter</source>
             <comment>%n not decided by this meter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n sin decidir por este contador</numerusform>
+                <numerusform>%n sin decidir por este contador</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not tested</source>
             <comment>%n not tested</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n sin ensayar</numerusform>
+                <numerusform>%n sin ensayar</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Of %n claims: %1.</source>
             <comment>Of %n claim: %1.</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>De %n dato declarado: %1.</numerusform>
+                <numerusform>De %n datos declarados: %1.</numerusform>
             </translation>
         </message>
         <message>
             <source>What it delivers is not known: %1.</source>
-            <translation type="unfinished" />
+            <translation>No se conoce lo que entrega: %1.</translation>
         </message>
         <message>
             <source>It delivers %1</source>
-            <translation type="unfinished" />
+            <translation>Entrega %1</translation>
         </message>
         <message>
             <source>It delivers %1 of %2 rated</source>
-            <translation type="unfinished" />
+            <translation>Entrega %1 de %2 asignados</translation>
         </message>
         <message>
             <source>%1, a usable fraction of %2</source>
-            <translation type="unfinished" />
+            <translation>%1, una fracción útil de %2</translation>
         </message>
         <message>
             <source>%1 (%2; %3).</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2; %3).</translation>
         </message>
         <message>
             <source>In short</source>
-            <translation type="unfinished" />
+            <translation>En resumen</translation>
         </message>
         <message>
             <source>No drain of this unit has been noted, so what it delivers is not known.</source>
-            <translation type="unfinished" />
+            <translation>No se ha anotado ninguna descarga de este equipo, así que no se conoce lo que entrega.</translation>
         </message>
         <message>
             <source>Claims</source>
@@ -8453,15 +8473,15 @@
         </message>
         <message>
             <source>Every drain, and what they say together</source>
-            <translation type="unfinished" />
+            <translation>Cada descarga, y lo que dicen juntas</translation>
         </message>
         <message>
             <source>All drains together</source>
-            <translation type="unfinished" />
+            <translation>Todas las descargas juntas</translation>
         </message>
         <message>
             <source>Expected at other loads</source>
-            <translation type="unfinished" />
+            <translation>Previsto a otras cargas</translation>
         </message>
         <message>
             <source>Curves</source>
@@ -8469,27 +8489,27 @@
         </message>
         <message>
             <source>Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.</source>
-            <translation type="unfinished" />
+            <translation>Fracción útil según la carga: los puntos son descargas con sus intervalos del 95 %; la línea es lo que dicen juntas todas ellas.</translation>
         </message>
         <message>
             <source>Run time against load, likewise.</source>
-            <translation type="unfinished" />
+            <translation>Autonomía según la carga, de igual modo.</translation>
         </message>
         <message>
             <source>Can the gauge be trusted?</source>
-            <translation type="unfinished" />
+            <translation>¿Se puede confiar en el indicador?</translation>
         </message>
         <message>
             <source>Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Error del indicador según lo entregado, una curva por cada descarga de lleno a corte: por encima de 0 el indicador muestra de más.</translation>
         </message>
         <message>
             <source>From run to run</source>
-            <translation type="unfinished" />
+            <translation>De ensayo a ensayo</translation>
         </message>
         <message>
             <source>The gauge errors of the two drains that this is told by.</source>
-            <translation type="unfinished" />
+            <translation>Los errores del indicador en las dos descargas que lo dicen.</translation>
         </message>
         <message>
             <source>Charges and outputs</source>
@@ -8497,11 +8517,11 @@
         </message>
         <message>
             <source>Round trip</source>
-            <translation type="unfinished" />
+            <translation>Rendimiento de ciclo</translation>
         </message>
         <message>
             <source>Counted</source>
-            <translation type="unfinished" />
+            <translation>Qué se cuenta</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -8513,7 +8533,7 @@
         </message>
         <message>
             <source>Licence of this text</source>
-            <translation type="unfinished" />
+            <translation>Licencia de este texto</translation>
         </message>
         <message>
             <source>Every drain</source>
@@ -8521,11 +8541,11 @@
         </message>
         <message>
             <source>Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Error del indicador según lo entregado, descarga por descarga: por encima de 0 el indicador muestra de más.</translation>
         </message>
         <message>
             <source>%1. The whole report holds method, budgets and readings.</source>
-            <translation type="unfinished" />
+            <translation>%1. El informe completo contiene método, presupuestos de incertidumbre y lecturas.</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -8537,23 +8557,23 @@
         </message>
         <message>
             <source>register %1 Wh</source>
-            <translation type="unfinished" />
+            <translation>registro %1 Wh</translation>
         </message>
         <message>
             <source>meter %1 W</source>
-            <translation type="unfinished" />
+            <translation>contador %1 W</translation>
         </message>
         <message>
             <source>%1, %2 %3: %4</source>
-            <translation type="unfinished">%1, %2: %4 {1,?} {2 %3:?}</translation>
+            <translation>%1, %2 %3: %4</translation>
         </message>
         <message>
             <source>%1: test report</source>
-            <translation type="unfinished" />
+            <translation>%1: informe de ensayo</translation>
         </message>
         <message>
             <source>maker %1</source>
-            <translation type="unfinished" />
+            <translation>fabricante %1</translation>
         </message>
         <message numerus="yes">
             <source>%n runs</source>
@@ -8565,19 +8585,19 @@
         </message>
         <message>
             <source>serial number %1</source>
-            <translation type="unfinished" />
+            <translation>número de serie %1</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval does not hold 0, so the two are clearly different.</source>
-            <translation type="unfinished" />
+            <translation>%1 menos %2 es %3: su intervalo no contiene el 0, así que los dos son claramente distintos.</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval holds 0, so the two are too close to call with these meters and neither may be called better.</source>
-            <translation type="unfinished" />
+            <translation>%1 menos %2 es %3: su intervalo contiene el 0, así que los dos son demasiado parecidos para decidir con estos contadores y de ninguno se puede decir que es mejor.</translation>
         </message>
         <message>
             <source>Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels.</source>
-            <translation type="unfinished" />
+            <translation>Su ± es menor de lo que sugieren los de las dos fracciones: un solo contador midió ambas, y el error de su ganancia se cancela.</translation>
         </message>
         <message>
             <source>As tested</source>
@@ -8585,27 +8605,27 @@
         </message>
         <message>
             <source>%1 was drained at %2 W for %3 h and delivered %4 of %5 rated: usable %6.</source>
-            <translation type="unfinished" />
+            <translation>%1 se descargó a %2 W durante %3 h y entregó %4 de %5 asignados: útil %6.</translation>
         </message>
         <message>
             <source>One drain stands for each of them, so each ± also counts that drains repeat only within %1 %.</source>
-            <translation type="unfinished" />
+            <translation>Cada uno está representado por una sola descarga, así que cada ± cuenta también que las descargas solo se repiten dentro del %1 %.</translation>
         </message>
         <message>
             <source>Why a slow drain delivers less</source>
-            <translation type="unfinished" />
+            <translation>Por qué una descarga lenta entrega menos</translation>
         </message>
         <message>
             <source>%1 delivered %2 in %3 h at %4 W, but %5 in %6 h at %7 W.</source>
-            <translation type="unfinished" />
+            <translation>%1 entregó %2 en %3 h a %4 W, pero %5 en %6 h a %7 W.</translation>
         </message>
         <message>
             <source>While its output is on, a unit also feeds itself. The run times of all drains of %1 give a no-load draw of %2. The slow drain lasted %3 h longer, in which that draw takes about %4 Wh; it delivered %5 Wh less.</source>
-            <translation type="unfinished" />
+            <translation>Con la salida encendida, un equipo se alimenta también a sí mismo. Las autonomías de todas las descargas de %1 dan un consumo en vacío de %2. La descarga lenta duró %3 h más, en las que ese consumo se lleva unos %4 Wh; entregó %5 Wh menos.</translation>
         </message>
         <message>
             <source>So a usable fraction belongs to the load of its run, and units have an order at one load only.</source>
-            <translation type="unfinished" />
+            <translation>Por eso una fracción útil va unida a la carga de su ensayo, y los equipos solo tienen un orden a una misma carga.</translation>
         </message>
         <message>
             <source>At one load</source>
@@ -8613,35 +8633,35 @@
         </message>
         <message>
             <source>At %1 %2 would deliver %3 in %4 h: usable %5 (%6).</source>
-            <translation type="unfinished" />
+            <translation>A %1, %2 entregaría %3 en %4 h: útil %5 (%6).</translation>
         </message>
         <message>
             <source>%1 cannot be converted and stays as tested: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 no se puede convertir y queda según ensayo: %2.</translation>
         </message>
         <message>
             <source>What these meters leave open</source>
-            <translation type="unfinished" />
+            <translation>Lo que estos contadores dejan abierto</translation>
         </message>
         <message>
             <source>At %1 %2 can stand beside %3 (%4 and %5).</source>
-            <translation type="unfinished" />
+            <translation>A %1, %2 puede ponerse junto a %3 (%4 y %5).</translation>
         </message>
         <message>
             <source>Meters with a smaller error limit would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>Contadores con un límite de error menor lo estrecharían.</translation>
         </message>
         <message>
             <source>the units and drains of the worked example are not all there</source>
-            <translation type="unfinished" />
+            <translation>no están todos los equipos y descargas del ejemplo resuelto</translation>
         </message>
         <message>
             <source>sample data</source>
-            <translation type="unfinished" />
+            <translation>datos de ejemplo</translation>
         </message>
         <message>
             <source>use the sample data that come with the program</source>
-            <translation type="unfinished" />
+            <translation>use los datos de ejemplo que vienen con el programa</translation>
         </message>
     </context>
     <context>
@@ -8684,11 +8704,11 @@
         </message>
         <message>
             <source>from</source>
-            <translation>desde</translation>
+            <translation>a partir de</translation>
         </message>
         <message>
             <source>held</source>
-            <translation>mantenida</translation>
+            <translation>duración</translation>
         </message>
         <message>
             <source>load</source>
@@ -9843,7 +9863,7 @@
         </message>
         <message>
             <source>not reached</source>
-            <translation>no alcanzado</translation>
+            <translation>no alcanzada</translation>
         </message>
         <message>
             <source>not known</source>
@@ -10249,7 +10269,7 @@
         </message>
         <message>
             <source>crystalline silicon, or other (then no table of factors applies)</source>
-            <translation type="unfinished" />
+            <translation>crystalline silicon (silicio cristalino), u other (otro; entonces no vale ninguna tabla de factores)</translation>
         </message>
         <message>
             <source>`%1` is no kind of cell</source>
@@ -10261,99 +10281,99 @@
         </message>
         <message>
             <source>what the sheet is called</source>
-            <translation type="unfinished" />
+            <translation>cómo se llama la hoja</translation>
         </message>
         <message>
             <source>name of the unit whose PV input it is meant for</source>
-            <translation type="unfinished" />
+            <translation>nombre del equipo de cuya entrada FV se trata</translation>
         </message>
         <message>
             <source>the module, as its label says</source>
-            <translation type="unfinished" />
+            <translation>el módulo, como dice su placa</translation>
         </message>
         <message>
             <source>open-circuit voltage of one module, V</source>
-            <translation type="unfinished" />
+            <translation>tensión de circuito abierto de un módulo, V</translation>
         </message>
         <message>
             <source>voltage at maximum power, V</source>
-            <translation type="unfinished" />
+            <translation>tensión a potencia máxima, V</translation>
         </message>
         <message>
             <source>short-circuit current, A</source>
-            <translation type="unfinished" />
+            <translation>corriente de cortocircuito, A</translation>
         </message>
         <message>
             <source>current at maximum power, A</source>
-            <translation type="unfinished" />
+            <translation>corriente a potencia máxima, A</translation>
         </message>
         <message>
             <source>temperature coefficient of Voc, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>coeficiente de temperatura de Voc, %/°C o mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of Vmp, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>coeficiente de temperatura de Vmp, %/°C o mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of the power, %/°C</source>
-            <translation type="unfinished" />
+            <translation>coeficiente de temperatura de la potencia, %/°C</translation>
         </message>
         <message>
             <source>tolerance of the module's voltages, %; 3 where not stated</source>
-            <translation type="unfinished" />
+            <translation>tolerancia de las tensiones del módulo, %; 3 si no está indicada</translation>
         </message>
         <message>
             <source>nominal operating cell temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>temperatura nominal de operación de la célula, °C</translation>
         </message>
         <message>
             <source>modules in a string</source>
-            <translation type="unfinished" />
+            <translation>módulos en una cadena</translation>
         </message>
         <message>
             <source>strings side by side</source>
-            <translation type="unfinished" />
+            <translation>cadenas en paralelo</translation>
         </message>
         <message>
             <source>coldest ambient temperature in daylight, °C</source>
-            <translation type="unfinished" />
+            <translation>temperatura ambiente mínima con luz de día, °C</translation>
         </message>
         <message>
             <source>hottest ambient temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>temperatura ambiente máxima, °C</translation>
         </message>
         <message>
             <source>hottest cell temperature instead, °C</source>
-            <translation type="unfinished" />
+            <translation>en su lugar, temperatura máxima de la célula, °C</translation>
         </message>
         <message>
             <source>irradiance at the hottest, W/m²; 1000 where not stated</source>
-            <translation type="unfinished" />
+            <translation>irradiancia con el mayor calor, W/m²; 1000 si no está indicada</translation>
         </message>
         <message>
             <source>voltage limit of the PV input, V</source>
-            <translation type="unfinished" />
+            <translation>límite de tensión de la entrada FV, V</translation>
         </message>
         <message>
             <source>operating current that the PV input is made for, A</source>
-            <translation type="unfinished" />
+            <translation>corriente de servicio para la que está hecha la entrada FV, A</translation>
         </message>
         <message>
             <source>short-circuit current that the PV input withstands, A</source>
-            <translation type="unfinished" />
+            <translation>corriente de cortocircuito que soporta la entrada FV, A</translation>
         </message>
         <message>
             <source>power limit of the PV input, W</source>
-            <translation type="unfinished" />
+            <translation>límite de potencia de la entrada FV, W</translation>
         </message>
         <message>
             <source>lowest voltage at which the PV input starts, V</source>
-            <translation type="unfinished" />
+            <translation>tensión mínima a la que arranca la entrada FV, V</translation>
         </message>
         <message>
             <source>anything else</source>
-            <translation type="unfinished" />
+            <translation>cualquier otra cosa</translation>
         </message>
         <message>
             <source>`%1` has an unknown unit</source>
@@ -10819,11 +10839,11 @@
         <name>store</name>
         <message>
             <source>a file of the copy's name is no copy of this logbook</source>
-            <translation type="unfinished" />
+            <translation>un archivo con el nombre de la copia no es una copia de este cuaderno</translation>
         </message>
         <message>
             <source>move it away, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>llévelo a otro sitio, o elija otra carpeta para las copias</translation>
         </message>
         <message>
             <source>the disk is full; no copy was made</source>
@@ -10831,15 +10851,15 @@
         </message>
         <message>
             <source>free some space, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>libere espacio, o elija otra carpeta para las copias</translation>
         </message>
         <message>
             <source>the copy that was just made cannot be read back</source>
-            <translation type="unfinished" />
+            <translation>la copia que se acaba de hacer no se puede volver a leer</translation>
         </message>
         <message>
             <source>check the disk, or choose another folder for the copies; no copy was kept</source>
-            <translation type="unfinished" />
+            <translation>compruebe el disco, o elija otra carpeta para las copias; no se ha conservado ninguna copia</translation>
         </message>
         <message>
             <source>a text of %1 is too long</source>
@@ -11691,7 +11711,7 @@
         </message>
         <message>
             <source>step</source>
-            <translation>paso</translation>
+            <translation>resolución</translation>
         </message>
         <message>
             <source>error limit</source>
@@ -11919,7 +11939,7 @@
         </message>
         <message>
             <source>key</source>
-            <translation>tecla</translation>
+            <translation>clave</translation>
         </message>
         <message>
             <source>name it</source>
@@ -12103,59 +12123,59 @@
         </message>
         <message>
             <source>a unit to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está un equipo que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>a meter to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está un contador que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>a run to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está un ensayo que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>a reading to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está una lectura que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>a photo to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está una foto que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>the logbook has this photo already</source>
-            <translation type="unfinished" />
+            <translation>el cuaderno ya tiene esta foto</translation>
         </message>
         <message>
             <source>a log to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está una grabación que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>the logbook has this log already</source>
-            <translation type="unfinished" />
+            <translation>el cuaderno ya tiene esta grabación</translation>
         </message>
         <message>
             <source>a load list to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está una lista de cargas que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>a PV sheet to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>no está una hoja FV que se iba a incorporar, o aquello a lo que pertenece</translation>
         </message>
         <message>
             <source>the photos of both logbooks take more than %1 MB together</source>
-            <translation type="unfinished" />
+            <translation>las fotos de ambos cuadernos ocupan juntas más de %1 MB</translation>
         </message>
         <message>
             <source>a logbook holds no more; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>un cuaderno no admite más; no se ha incorporado nada</translation>
         </message>
         <message>
             <source>compare the logbooks again</source>
-            <translation type="unfinished" />
+            <translation>compare de nuevo los cuadernos</translation>
         </message>
         <message>
             <source>compare the logbooks again; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>compare de nuevo los cuadernos; no se ha incorporado nada</translation>
         </message>
         <message>
             <source>stopped</source>
@@ -12163,7 +12183,7 @@
         </message>
         <message>
             <source>nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>no se ha incorporado nada</translation>
         </message>
         <message>
             <source>one of several changes failed</source>
@@ -15152,7 +15172,7 @@
         <message>
             <source>at %1</source>
             <comment>a time of day</comment>
-            <translation>a %1</translation>
+            <translation>a las %1</translation>
         </message>
         <message numerus="yes">
             <source>%n load lists</source>
@@ -15981,67 +16001,53 @@ Wh</translation>
         <name>ullage::CopiesController</name>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Cuadernos y sus copias (*.ullage *.ullage-copy);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>No automatic copy of the logbook was made. %1</source>
-            <translation type="unfinished" />
+            <translation>No se ha hecho ninguna copia automática del cuaderno. %1</translation>
         </message>
         <message>
             <source>Copies of which logbook</source>
-            <translation type="unfinished" />
+            <translation>Copias de qué cuaderno</translation>
         </message>
         <message>
             <source>%1 of a copy.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 de una copia.ullage</translation>
         </message>
         <message>
             <source>There is no copy of %1 beside it.</source>
-            <translation type="unfinished" />
+            <translation>Junto a %1 no hay ninguna copia suya.</translation>
         </message>
         <message>
             <source>There is no copy of %1 in %2.</source>
-            <translation type="unfinished" />
+            <translation>No hay ninguna copia de %1 en %2.</translation>
         </message>
         <message>
             <source>%1 as of %2.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 a %2.ullage</translation>
         </message>
         <message>
             <source>Looking at the copy</source>
-            <translation type="unfinished" />
+            <translation>Consultando la copia</translation>
         </message>
         <message>
             <source>Not looked at.</source>
-            <translation type="unfinished" />
-        </message>
-        <message numerus="yes">
-            <source>%n unit(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n run(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+            <translation>No se ha consultado.</translation>
         </message>
         <message>
             <source>It holds %1 and %2, without readings.</source>
             <comment>units and runs</comment>
-            <translation type="unfinished" />
+            <translation>Contiene %1 y %2, sin lecturas.</translation>
         </message>
         <message>
             <source>It holds %1 and %2; the last reading is of %3, %4.</source>
             <comment>units, runs, day and time</comment>
-            <translation type="unfinished" />
+            <translation>Contiene %1 y %2; la última lectura es del %3, %4.</translation>
         </message>
         <message>
             <source>Save the copy as a logbook</source>
-            <translation type="unfinished" />
+            <translation>Guardar la copia como cuaderno</translation>
         </message>
         <message>
             <source>Saving %1</source>
@@ -16052,23 +16058,23 @@ Wh</translation>
         <name>ullage::CopiesForm</name>
         <message>
             <source>Copies of %1</source>
-            <translation type="unfinished" />
+            <translation>Copias de %1</translation>
         </message>
         <message>
             <source>Save as a logbook…</source>
-            <translation type="unfinished" />
+            <translation>Guardar como cuaderno…</translation>
         </message>
         <message>
             <source>&amp;What it holds</source>
-            <translation type="unfinished" />
+            <translation>&amp;Qué contiene</translation>
         </message>
         <message>
             <source>A copy is saved as a logbook of its own, which is then opened. The copy and the logbook stay as they are.</source>
-            <translation type="unfinished" />
+            <translation>Una copia se guarda como cuaderno aparte, que se abre a continuación. La copia y el cuaderno quedan como están.</translation>
         </message>
         <message>
             <source>Copies</source>
-            <translation type="unfinished" />
+            <translation>Copias</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -16101,7 +16107,7 @@ Wh</translation>
         <message>
             <source>at %1</source>
             <comment>a time of day</comment>
-            <translation>a %1</translation>
+            <translation>a las %1</translation>
         </message>
     </context>
     <context>
@@ -17282,78 +17288,78 @@ pt</translation>
         <name>ullage::JoinController</name>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Unir otro cuaderno</translation>
         </message>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Cuadernos y sus copias (*.ullage *.ullage-copy);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>Comparing with %1</source>
-            <translation type="unfinished" />
+            <translation>Comparando con %1</translation>
         </message>
         <message>
             <source>Nothing was joined.</source>
-            <translation type="unfinished" />
+            <translation>No se ha unido nada.</translation>
         </message>
         <message>
             <source>This logbook has all that %1 has already; nothing was changed.</source>
-            <translation type="unfinished" />
+            <translation>Este cuaderno ya tiene todo lo que tiene %1; no se ha cambiado nada.</translation>
         </message>
         <message>
             <source>Joined: %1.</source>
-            <translation type="unfinished" />
+            <translation>Unido: %1.</translation>
         </message>
         <message>
             <source>Joining</source>
-            <translation type="unfinished" />
+            <translation>Uniendo</translation>
         </message>
     </context>
     <context>
         <name>ullage::JoinForm</name>
         <message>
             <source>withdrawn here, not there</source>
-            <translation type="unfinished" />
+            <translation>retirado aquí, no allí</translation>
         </message>
         <message>
             <source>withdrawn there, not here</source>
-            <translation type="unfinished" />
+            <translation>retirado allí, no aquí</translation>
         </message>
         <message>
             <source>the same readings as a run here: stays out unless ticked</source>
-            <translation type="unfinished" />
+            <translation>las mismas lecturas que un ensayo de aquí: se queda fuera si no se marca</translation>
         </message>
         <message>
             <source>tells of the same time as a log here, which it would replace</source>
-            <translation type="unfinished" />
+            <translation>habla del mismo tiempo que una grabación de aquí, a la que reemplazaría</translation>
         </message>
         <message>
             <source>changed there alone</source>
-            <translation type="unfinished" />
+            <translation>cambiado solo allí</translation>
         </message>
         <message>
             <source>not the same</source>
-            <translation type="unfinished" />
+            <translation>no coincide</translation>
         </message>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Unir otro cuaderno</translation>
         </message>
         <message>
             <source>Join</source>
-            <translation type="unfinished" />
+            <translation>Unir</translation>
         </message>
         <message>
             <source>%1 has nothing that this logbook lacks.</source>
-            <translation type="unfinished" />
+            <translation>%1 no tiene nada que le falte a este cuaderno.</translation>
         </message>
         <message>
             <source>This comes in from %1:</source>
-            <translation type="unfinished" />
+            <translation>Esto entra de %1:</translation>
         </message>
         <message>
             <source>What comes in</source>
-            <translation type="unfinished" />
+            <translation>Qué entra</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -17362,51 +17368,64 @@ pt</translation>
         </message>
         <message>
             <source>%1 – only where its line below is ticked</source>
-            <translation type="unfinished" />
+            <translation>%1 – solo si su línea de abajo está marcada</translation>
         </message>
         <message>
             <source>This differs. It stays as it is here; tick what is to be taken from the other logbook:</source>
-            <translation type="unfinished" />
+            <translation>Esto difiere. Queda como está aquí; marque lo que se ha de tomar del otro cuaderno:</translation>
         </message>
         <message>
             <source>What differs</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>take</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what</source>
-            <translation type="unfinished" />
+            <translation>Qué difiere</translation>
         </message>
         <message>
             <source>here</source>
-            <translation type="unfinished" />
+            <translation>aquí</translation>
         </message>
         <message>
             <source>in the other</source>
-            <translation type="unfinished" />
+            <translation>en el otro</translation>
         </message>
         <message>
             <source>not stated</source>
             <translation>sin indicar</translation>
         </message>
         <message>
-            <source>&amp;Keep all as here</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take what was changed &amp;there alone</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take &amp;all from the other</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>%1 more notices like these.</source>
             <translation>%1 avisos más como estos.</translation>
+        </message>
+        <message>
+            <source>take from the other</source>
+            <translation>tomar del otro</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a record, and in what it differs</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>&amp;Keep all</source>
+            <translation>&amp;Dejar todo</translation>
+        </message>
+        <message>
+            <source>Nothing is taken from the other logbook</source>
+            <translation>No se toma nada del otro cuaderno</translation>
+        </message>
+        <message>
+            <source>Take &amp;newer</source>
+            <translation>Tomar lo &amp;nuevo</translation>
+        </message>
+        <message>
+            <source>Takes what was changed in the other logbook alone</source>
+            <translation>Toma lo que se cambió solo en el otro cuaderno</translation>
+        </message>
+        <message>
+            <source>Take &amp;all</source>
+            <translation>&amp;Tomar todo</translation>
+        </message>
+        <message>
+            <source>Takes every difference from the other logbook</source>
+            <translation>Toma todas las diferencias del otro cuaderno</translation>
         </message>
     </context>
     <context>
@@ -18619,11 +18638,11 @@ pt</translation>
         </message>
         <message>
             <source>Open a cop&amp;y…</source>
-            <translation type="unfinished" />
+            <translation>A&amp;brir una copia…</translation>
         </message>
         <message>
             <source>&amp;Join another logbook…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Unir otro cuaderno…</translation>
         </message>
     </context>
     <context>

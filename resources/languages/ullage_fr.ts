@@ -308,79 +308,79 @@
         <name>commands</name>
         <message>
             <source>there is no such file or folder</source>
-            <translation type="unfinished" />
+            <translation>ce fichier ou dossier n’existe pas</translation>
         </message>
         <message>
             <source>name a logbook, or the folder that it is to stand in</source>
-            <translation type="unfinished" />
+            <translation>nommez un carnet, ou le dossier où il doit se trouver</translation>
         </message>
         <message>
             <source>a logbook, or a folder for one: whether it can be recorded into there</source>
-            <translation type="unfinished" />
+            <translation>un carnet, ou un dossier pour en recevoir un : s’il est possible d’y enregistrer</translation>
         </message>
         <message>
             <source>Write the charts of every run and of the comparison as PNG and SVG</source>
-            <translation type="unfinished" />
+            <translation>Écrit les graphiques de chaque essai et de la comparaison en PNG et SVG</translation>
         </message>
         <message>
             <source>Write the report of one run, the comparison, a sizing or a PV check as PDF or HTML</source>
-            <translation type="unfinished" />
+            <translation>Écrit en PDF ou HTML le rapport d’un essai, de la comparaison, d’un dimensionnement ou d’un contrôle PV</translation>
         </message>
         <message>
             <source>Open the window on a logbook, show every page and tab of it in turn, and end; records nothing</source>
-            <translation type="unfinished" />
+            <translation>Ouvre la fenêtre sur un carnet, montre tour à tour chacune de ses pages et chacun de ses onglets, et se termine ; n’enregistre rien</translation>
         </message>
         <message>
             <source>Say what the program finds here: versions, fonts, writable places, desktop services</source>
-            <translation type="unfinished" />
+            <translation>Dit ce que le programme trouve ici : versions, polices, endroits où écrire, services du bureau</translation>
         </message>
         <message>
             <source>logbook, run sheet (.csv), or folder of run sheets</source>
-            <translation type="unfinished" />
+            <translation>carnet, fiche d’essai (.csv) ou dossier de fiches d’essai</translation>
         </message>
         <message>
             <source>folder for the pictures, made when missing</source>
-            <translation type="unfinished" />
+            <translation>dossier pour les images, créé s’il n’existe pas</translation>
         </message>
         <message>
             <source>in the colours for dim surroundings</source>
-            <translation type="unfinished" />
+            <translation>dans les couleurs pour un lieu sombre</translation>
         </message>
         <message>
             <source>on white, for paper</source>
-            <translation type="unfinished" />
+            <translation>sur fond blanc, pour le papier</translation>
         </message>
         <message>
             <source>without title, key and source, which then stand in your text</source>
-            <translation type="unfinished" />
+            <translation>sans titre, légende ni source, qui figurent alors dans votre texte</translation>
         </message>
         <message>
             <source>leave out the charts of the runs and the units</source>
-            <translation type="unfinished" />
+            <translation>laisse de côté les graphiques des essais et des stations</translation>
         </message>
         <message>
             <source>also the comparison at this common load, W</source>
-            <translation type="unfinished" />
+            <translation>aussi la comparaison à cette charge commune, W</translation>
         </message>
         <message>
             <source>share of the time that the load is on, %</source>
-            <translation type="unfinished" />
+            <translation>part du temps pendant laquelle la charge est en marche, %</translation>
         </message>
         <message>
             <source>width of a picture, 254 unless told</source>
-            <translation type="unfinished" />
+            <translation>largeur d’une image, 254 si non précisée</translation>
         </message>
         <message>
             <source>height of a picture, 143 unless told</source>
-            <translation type="unfinished" />
+            <translation>hauteur d’une image, 143 si non précisée</translation>
         </message>
         <message>
             <source>sharpness of PNG, 192 unless told</source>
-            <translation type="unfinished" />
+            <translation>finesse du PNG, 192 si non précisée</translation>
         </message>
         <message>
             <source>the folder cannot be made</source>
-            <translation type="unfinished" />
+            <translation>le dossier ne peut être créé</translation>
         </message>
         <message>
             <source>choose a folder that you may write to</source>
@@ -389,102 +389,102 @@
         <message numerus="yes">
             <source>%n pictures are in %1</source>
             <comment>%n pictures are in %1</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n image est dans %1</numerusform>
+                <numerusform>%n images sont dans %1</numerusform>
             </translation>
         </message>
         <message>
             <source>%1; see %2</source>
-            <translation type="unfinished" />
+            <translation>%1 ; voyez %2</translation>
         </message>
         <message>
             <source>the run to report, UNIT/N; the number alone where there is one unit</source>
-            <translation type="unfinished" />
+            <translation>l’essai du rapport, UNIT/N ; le numéro seul s’il n’y a qu’une station</translation>
         </message>
         <message>
             <source>report the comparison of the units, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>fait le rapport de la comparaison des stations, comme testé ou à une même charge</translation>
         </message>
         <message>
             <source>the unit to report, with all its runs</source>
-            <translation type="unfinished" />
+            <translation>la station du rapport, avec tous ses essais</translation>
         </message>
         <message>
             <source>sections of a unit's report, with commas between them; all where none is named</source>
-            <translation type="unfinished" />
+            <translation>parties du rapport d’une station, séparées par des virgules ; toutes si aucune n’est nommée</translation>
         </message>
         <message>
             <source>a unit's report on two pages</source>
-            <translation type="unfinished" />
+            <translation>le rapport d’une station en deux pages</translation>
         </message>
         <message>
             <source>in a unit's report: every photo of its runs; none else</source>
-            <translation type="unfinished" />
+            <translation>dans le rapport d’une station : chaque photo de ses essais ; sinon aucune</translation>
         </message>
         <message>
             <source>report the sizing for this load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>fait le rapport du dimensionnement pour cette liste de charges : son nom dans le carnet, ou un fichier (.csv)</translation>
         </message>
         <message>
             <source>report the PV input check of this sheet: its name in the logbook, or a file</source>
-            <translation type="unfinished" />
+            <translation>fait le rapport du contrôle de l’entrée PV de cette fiche : son nom dans le carnet, ou un fichier</translation>
         </message>
         <message>
             <source>in a comparison: a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>dans une comparaison : une ligne par décharge au lieu d’une par station</translation>
         </message>
         <message>
             <source>in a comparison: common load, W; a unit that cannot be converted to it stays as tested</source>
-            <translation type="unfinished" />
+            <translation>dans une comparaison : charge commune, W ; une station qui ne peut y être ramenée reste comme testé</translation>
         </message>
         <message>
             <source>in a comparison: keys of the columns wanted, in order, or readers or spreadsheet</source>
-            <translation type="unfinished" />
+            <translation>dans une comparaison : clés des colonnes voulues, dans l’ordre, ou readers ou spreadsheet</translation>
         </message>
         <message>
             <source>with what is the tester's own: tags, prices paid, remarks, advice</source>
-            <translation type="unfinished" />
+            <translation>avec ce qui est propre au testeur : étiquettes, prix payés, remarques, conseils</translation>
         </message>
         <message>
             <source>file to write; its ending, .pdf or .html, chooses the form</source>
-            <translation type="unfinished" />
+            <translation>fichier à écrire ; sa terminaison, .pdf ou .html, décide du format</translation>
         </message>
         <message>
             <source>its tables (HTML) and pictures (PNG) as files too, in a folder beside it</source>
-            <translation type="unfinished" />
+            <translation>aussi ses tableaux (HTML) et ses images (PNG) en fichiers, dans un dossier à côté</translation>
         </message>
         <message>
             <source>a4 or letter</source>
-            <translation type="unfinished" />
+            <translation>a4 ou letter</translation>
         </message>
         <message>
             <source>whose decimal sign is written, e.g. de_DE or en_US</source>
-            <translation type="unfinished" />
+            <translation>région dont le signe décimal est écrit, par exemple de_DE ou en_US</translation>
         </message>
         <message>
             <source>report saved to %1</source>
-            <translation type="unfinished" />
+            <translation>rapport enregistré dans %1</translation>
         </message>
         <message>
             <source>its tables and pictures: %1</source>
-            <translation type="unfinished" />
+            <translation>ses tableaux et images : %1</translation>
         </message>
         <message>
             <source>`%1` names no run; write UNIT/N, e.g. "Osk 1200/2"</source>
-            <translation type="unfinished" />
+            <translation>`%1` ne nomme aucun essai ; écrivez UNIT/N, par exemple "Osk 1200/2"</translation>
         </message>
         <message>
             <source>several units are named `%1`</source>
-            <translation type="unfinished" />
+            <translation>plusieurs stations portent le nom `%1`</translation>
         </message>
         <message>
             <source>give the units names of their own</source>
-            <translation type="unfinished" />
+            <translation>donnez aux stations des noms distincts</translation>
         </message>
         <message>
             <source>%1: the photo cannot be shown; it is left out</source>
-            <translation type="unfinished" />
+            <translation>%1 : la photo ne peut être montrée ; elle est laissée de côté</translation>
         </message>
         <message>
             <source>there is no column `%1`</source>
@@ -492,95 +492,95 @@
         </message>
         <message>
             <source>`ullage compare --help` lists them</source>
-            <translation type="unfinished" />
+            <translation>`ullage compare --help` les énumère</translation>
         </message>
         <message>
             <source>choose --run UNIT/N, --unit UNIT, --compare, --size LIST or --pv SHEET</source>
-            <translation type="unfinished" />
+            <translation>choisissez --run UNIT/N, --unit UNIT, --compare, --size LIST ou --pv SHEET</translation>
         </message>
         <message>
             <source>says: %1</source>
-            <translation type="unfinished" />
+            <translation>message : %1</translation>
         </message>
         <message>
             <source>the picture cannot be written</source>
-            <translation type="unfinished" />
+            <translation>l’image ne peut être écrite</translation>
         </message>
         <message>
             <source>check the disk and the folder's permissions</source>
-            <translation type="unfinished" />
+            <translation>vérifiez le disque et les droits d’accès du dossier</translation>
         </message>
         <message>
             <source>the folder is not empty</source>
-            <translation type="unfinished" />
+            <translation>le dossier n’est pas vide</translation>
         </message>
         <message>
             <source>name a new one</source>
-            <translation type="unfinished" />
+            <translation>nommez-en un nouveau</translation>
         </message>
         <message>
             <source>logbook file</source>
-            <translation type="unfinished" />
+            <translation>fichier de carnet</translation>
         </message>
         <message>
             <source>a new or empty folder: write a PNG of each page into it</source>
-            <translation type="unfinished" />
+            <translation>un dossier nouveau ou vide : y écrit un PNG de chaque page</translation>
         </message>
         <message>
             <source>of the window</source>
-            <translation type="unfinished" />
+            <translation>de la fenêtre</translation>
         </message>
         <message>
             <source>size of texts, of that of the desktop</source>
-            <translation type="unfinished" />
+            <translation>taille des textes, par rapport à celle du bureau</translation>
         </message>
         <message>
             <source>in the dark theme</source>
-            <translation type="unfinished" />
+            <translation>dans le thème sombre</translation>
         </message>
         <message>
             <source>What is read, one --read for each value: ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</source>
-            <translation type="unfinished" />
+            <translation>Ce qui est lu, un --read pour chaque valeur : ROLE PLACE [as TYPE] [item N] [in UNIT] [times X]</translation>
         </message>
         <message>
             <source>register, power, voltage, current; gauge or output of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>register, power, voltage, current ; gauge ou output de la station elle-même</translation>
         </message>
         <message>
             <source>power holding 52 as f32 in W; registers count from 0; input or holding; types u16 s16 u32 s32</source>
-            <translation type="unfinished" />
+            <translation>power holding 52 as f32 in W ; les registres se comptent à partir de 0 ; input ou holding ; types u16 s16 u32 s32</translation>
         </message>
         <message>
             <source>u64 s64 f32 f64; behind the type: low-word-first, bytes-swapped</source>
-            <translation type="unfinished" />
+            <translation>u64 s64 f32 f64 ; après le type : low-word-first, bytes-swapped</translation>
         </message>
         <message>
             <source>sunspec imported, sunspec exported: the meter model that the device names</source>
-            <translation type="unfinished" />
+            <translation>sunspec imported, sunspec exported : le modèle de compteur que l’appareil nomme</translation>
         </message>
         <message>
             <source>power bench/plug/power, or power bench/plug#/power for JSON</source>
-            <translation type="unfinished" />
+            <translation>power bench/plug/power, ou power bench/plug#/power pour du JSON</translation>
         </message>
         <message>
             <source>power #/meters/0/power, or power body for a plain number</source>
-            <translation type="unfinished" />
+            <translation>power #/meters/0/power, ou power body pour un simple nombre</translation>
         </message>
         <message>
             <source>power column 3 in W, or detect</source>
-            <translation type="unfinished" />
+            <translation>power column 3 in W, ou detect</translation>
         </message>
         <message>
             <source>A password is asked for at the terminal, or taken from ULLAGE_SOURCE_PASSWORD. It is not kept.</source>
-            <translation type="unfinished" />
+            <translation>Un mot de passe est demandé au terminal, ou pris dans ULLAGE_SOURCE_PASSWORD. Il n’est pas gardé.</translation>
         </message>
         <message>
             <source>Meters in mains circuits are installed by licensed people; local codes come first.</source>
-            <translation type="unfinished" />
+            <translation>Les compteurs dans des circuits du secteur sont installés par des personnes habilitées ; les règles locales passent d’abord.</translation>
         </message>
         <message>
             <source>number of the run; without it every running run whose meter has a source</source>
-            <translation type="unfinished" />
+            <translation>numéro de l’essai ; sans lui, chaque essai en cours dont le compteur a une source</translation>
         </message>
         <message>
             <source>name of the unit</source>
@@ -588,115 +588,115 @@
         </message>
         <message>
             <source>kind of the source; without it the one kept with the meter of the run</source>
-            <translation type="unfinished" />
+            <translation>sorte de la source ; sans elle, celle gardée avec le compteur de l’essai</translation>
         </message>
         <message>
             <source>HOST[:PORT], a URL, or a device file</source>
-            <translation type="unfinished" />
+            <translation>HOST[:PORT], une URL ou un fichier de périphérique</translation>
         </message>
         <message>
             <source>one value that is read, see below</source>
-            <translation type="unfinished" />
+            <translation>une valeur lue, voir plus bas</translation>
         </message>
         <message>
             <source>Modbus: unit identifier</source>
-            <translation type="unfinished" />
+            <translation>Modbus : identifiant de l’esclave</translation>
         </message>
         <message>
             <source>serial line: speed, bits, parity, stop bits, as in 9600 8N1</source>
-            <translation type="unfinished" />
+            <translation>ligne série : vitesse, bits, parité, bits d’arrêt, comme dans 9600 8N1</translation>
         </message>
         <message>
             <source>seconds between two questions</source>
-            <translation type="unfinished" />
+            <translation>secondes entre deux interrogations</translation>
         </message>
         <message>
             <source>MQTT: secured</source>
-            <translation type="unfinished" />
+            <translation>MQTT : connexion sécurisée</translation>
         </message>
         <message>
             <source>MQTT and HTTP: user name</source>
-            <translation type="unfinished" />
+            <translation>MQTT et HTTP : nom d’utilisateur</translation>
         </message>
         <message>
             <source>keep this source with the meter of the run, for the next time</source>
-            <translation type="unfinished" />
+            <translation>garde cette source avec le compteur de l’essai, pour la prochaine fois</translation>
         </message>
         <message>
             <source>show what comes, record nothing</source>
-            <translation type="unfinished" />
+            <translation>montre ce qui vient, n’enregistre rien</translation>
         </message>
         <message>
             <source>end when every output has gone off</source>
-            <translation type="unfinished" />
+            <translation>se termine quand chaque sortie s’est coupée</translation>
         </message>
         <message>
             <source>end after so many seconds</source>
-            <translation type="unfinished" />
+            <translation>se termine après ce nombre de secondes</translation>
         </message>
         <message>
             <source>Read meters live into running runs, without a window, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>Lit des compteurs en direct pour les essais en cours, sans fenêtre, jusqu’à interruption</translation>
         </message>
         <message>
             <source>Password of %1 at %2:</source>
-            <translation type="unfinished" />
+            <translation>Mot de passe de %1 à %2 :</translation>
         </message>
         <message>
             <source>no source is kept with the meter of this run</source>
-            <translation type="unfinished" />
+            <translation>aucune source n’est gardée avec le compteur de cet essai</translation>
         </message>
         <message>
             <source>state it with --kind, --address and --read; --keep keeps it</source>
-            <translation type="unfinished" />
+            <translation>indiquez-la avec --kind, --address et --read ; --keep la garde</translation>
         </message>
         <message>
             <source>units of several makers have this name and run</source>
-            <translation type="unfinished" />
+            <translation>des stations de plusieurs fabricants ont ce nom et cet essai</translation>
         </message>
         <message>
             <source>rename one of them</source>
-            <translation type="unfinished" />
+            <translation>renommez l’une d’elles</translation>
         </message>
         <message>
             <source>the run names no meter that could keep a source</source>
-            <translation type="unfinished" />
+            <translation>l’essai ne nomme aucun compteur qui puisse garder une source</translation>
         </message>
         <message>
             <source>name its meter first, or leave --keep</source>
-            <translation type="unfinished" />
+            <translation>nommez d’abord son compteur, ou omettez --keep</translation>
         </message>
         <message>
             <source>no running run has a meter with a source</source>
-            <translation type="unfinished" />
+            <translation>aucun essai en cours n’a de compteur avec une source</translation>
         </message>
         <message>
             <source>name a run with --run, and its source with --kind</source>
-            <translation type="unfinished" />
+            <translation>nommez un essai avec --run, et sa source avec --kind</translation>
         </message>
         <message>
             <source>%1: %2 at %3 (by %4): %5</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 à %3 (au plus tard %4) : %5</translation>
         </message>
         <message>
             <source>%1: %2 at %3: %4</source>
-            <translation type="unfinished">%1 : %2 à %3. %4. {1:?} {2 ?} {3:?} {4?}</translation>
+            <translation>%1 : %2 à %3 : %4</translation>
         </message>
         <message>
             <source>%1: no longer read: %2</source>
-            <translation type="unfinished" />
+            <translation>%1 : n’est plus lu : %2</translation>
         </message>
         <message>
             <source>%1: reading %2</source>
-            <translation type="unfinished" />
+            <translation>%1 : lecture de %2</translation>
         </message>
         <message>
             <source>Ended. %1</source>
-            <translation type="unfinished" />
+            <translation>Terminé. %1</translation>
         </message>
         <message>
             <source>Reading; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Lecture en cours ; interrompez (Ctrl+C) pour terminer</translation>
         </message>
         <message>
             <source>%1 run %2</source>
@@ -720,11 +720,11 @@
         </message>
         <message>
             <source>%1 % on the gauge</source>
-            <translation type="unfinished" />
+            <translation>%1 % à la jauge</translation>
         </message>
         <message>
             <source>%1 W by the unit</source>
-            <translation type="unfinished" />
+            <translation>%1 W selon la station</translation>
         </message>
         <message>
             <source>connected, nothing has come yet</source>
@@ -732,35 +732,35 @@
         </message>
         <message>
             <source>nothing has come yet</source>
-            <translation type="unfinished" />
+            <translation>rien n’est encore venu</translation>
         </message>
         <message>
             <source>%1, %2 s ago</source>
-            <translation type="unfinished" />
+            <translation>%1, il y a %2 s</translation>
         </message>
         <message>
             <source>%1, %2 a second</source>
-            <translation type="unfinished" />
+            <translation>%1, %2 par seconde</translation>
         </message>
         <message numerus="yes">
             <source>%n samples taken</source>
             <comment>%n sample taken</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon repris</numerusform>
+                <numerusform>%n échantillons repris</numerusform>
             </translation>
         </message>
         <message>
             <source>%1, %2 left out</source>
-            <translation type="unfinished" />
+            <translation>%1, laissés de côté : %2</translation>
         </message>
         <message>
             <source>%1, %2 lost</source>
-            <translation type="unfinished" />
+            <translation>%1, perdus : %2</translation>
         </message>
         <message>
             <source>the machine's clock has been set, samples go on by the steady one</source>
-            <translation type="unfinished" />
+            <translation>l’horloge de la machine a été réglée, les échantillons se suivent d’après l’horloge stable</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -768,7 +768,7 @@
         </message>
         <message>
             <source>There are no runs yet. Add one with: ullage import LOGBOOK SHEET</source>
-            <translation type="unfinished" />
+            <translation>Il n’y a encore aucun essai. Ajoutez-en un avec : ullage import LOGBOOK SHEET</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -780,7 +780,7 @@
         </message>
         <message>
             <source>ended: %1</source>
-            <translation type="unfinished" />
+            <translation>fin : %1</translation>
         </message>
         <message>
             <source>rated %1</source>
@@ -796,15 +796,15 @@
         </message>
         <message>
             <source>%1 (about %2 may be missing)</source>
-            <translation type="unfinished" />
+            <translation>%1 (il peut manquer environ %2)</translation>
         </message>
         <message>
             <source>Of the meter</source>
-            <translation type="unfinished" />
+            <translation>Sur le compteur</translation>
         </message>
         <message>
             <source>Uncertainty of the delivered energy</source>
-            <translation type="unfinished" />
+            <translation>Incertitude de l’énergie délivrée</translation>
         </message>
         <message>
             <source>source</source>
@@ -840,11 +840,11 @@
         </message>
         <message>
             <source>95 % interval ±%1 Wh</source>
-            <translation type="unfinished" />
+            <translation>intervalle à 95 % ±%1 Wh</translation>
         </message>
         <message>
             <source>95 % interval ±%1 Wh: %2</source>
-            <translation type="unfinished" />
+            <translation>intervalle à 95 % ±%1 Wh : %2</translation>
         </message>
         <message>
             <source>Where the energy went</source>
@@ -856,7 +856,7 @@
         </message>
         <message>
             <source>[%1] %2</source>
-            <translation type="unfinished" />
+            <translation>[%1] %2</translation>
         </message>
         <message>
             <source>Intervals</source>
@@ -864,59 +864,59 @@
         </message>
         <message>
             <source>%1: there is no copy</source>
-            <translation type="unfinished" />
+            <translation>%1 : il n’y a aucune copie</translation>
         </message>
         <message>
             <source>%1: it holds nothing yet, so no copy was made</source>
-            <translation type="unfinished" />
+            <translation>%1 : il ne contient encore rien, aucune copie n’a donc été faite</translation>
         </message>
         <message>
             <source>%1: copied to %2</source>
-            <translation type="unfinished" />
+            <translation>%1 : copié dans %2</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n older copies removed</source>
             <comment>%1, %n older copy removed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n copie plus ancienne supprimée</numerusform>
+                <numerusform>%1, %n copies plus anciennes supprimées</numerusform>
             </translation>
         </message>
         <message>
             <source>the copy is complete</source>
-            <translation type="unfinished" />
+            <translation>la copie est complète</translation>
         </message>
         <message>
             <source>Charge: %1</source>
-            <translation type="unfinished" />
+            <translation>Recharge : %1</translation>
         </message>
         <message>
             <source>the power began to fall at a gauge of %1 %</source>
-            <translation type="unfinished" />
+            <translation>la puissance a commencé à baisser à une jauge de %1 %</translation>
         </message>
         <message>
             <source>Output: %1. %2</source>
-            <translation type="unfinished" />
+            <translation>Sortie : %1. %2</translation>
         </message>
         <message>
             <source>trips %1, resets %2</source>
-            <translation type="unfinished" />
+            <translation>déclenchements %1, réarmements %2</translation>
         </message>
         <message>
             <source>%1: not known: %2</source>
-            <translation type="unfinished">%1 : inconnu : %2. {1:?} {2?}</translation>
+            <translation>%1 : inconnu : %2</translation>
         </message>
         <message>
             <source>%1: %2 (%3), %4 a day, %5 a month; %6</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 (%3), %4 par jour, %5 par mois ; %6</translation>
         </message>
         <message>
             <source>%1 %2 a day, %3 %2 a month, %4</source>
-            <translation type="unfinished" />
+            <translation>%1 %2 par jour, %3 %2 par mois, %4</translation>
         </message>
         <message>
             <source>run %1 put in %2, run %3 gave back %4, %5</source>
-            <translation type="unfinished" />
+            <translation>l’essai %1 a mis %2, l’essai %3 a rendu %4, %5</translation>
         </message>
         <message>
             <source>What the unit takes for itself</source>
@@ -932,27 +932,27 @@
         </message>
         <message>
             <source>`%1` is no number; write one such as 431 or 0.5</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas un nombre ; écrivez-en un comme 431 ou 0.5</translation>
         </message>
         <message>
             <source>`%1` is far beyond anything that is measured; the most is %2</source>
-            <translation type="unfinished" />
+            <translation>`%1` dépasse de loin tout ce qui se mesure ; le plus est %2</translation>
         </message>
         <message>
             <source>`%1` is no number above 0</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas un nombre au-dessus de 0</translation>
         </message>
         <message>
             <source>`%1` is no number from 0 up</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas un nombre à partir de 0</translation>
         </message>
         <message>
             <source>`%1` is no number from %2 to %3</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas un nombre de %2 à %3</translation>
         </message>
         <message>
             <source>replace also a file that this program did not write as it is, an input of this call, or a logbook that nobody uses</source>
-            <translation type="unfinished" />
+            <translation>remplace aussi un fichier que ce programme n’a pas écrit tel qu’il est, une entrée de cet appel, ou un carnet que personne n’utilise</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -960,419 +960,419 @@
         </message>
         <message>
             <source>check where it goes to</source>
-            <translation type="unfinished" />
+            <translation>vérifiez où il va</translation>
         </message>
         <message>
             <source>the result could not be written</source>
-            <translation type="unfinished" />
+            <translation>le résultat n’a pas pu être écrit</translation>
         </message>
         <message>
             <source>standard output</source>
-            <translation type="unfinished" />
+            <translation>sortie standard</translation>
         </message>
         <message>
             <source>sheet of a workbook: its name, or its number from 1</source>
-            <translation type="unfinished" />
+            <translation>feuille d’un classeur : son nom, ou son numéro à partir de 1</translation>
         </message>
         <message>
             <source>columns of a table, by number, letter or title: 1=time,B=gauge,Plug=register:kWh; roles are time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</source>
-            <translation type="unfinished" />
+            <translation>colonnes d’un tableau, par numéro, lettre ou titre : 1=time,B=gauge,Plug=register:kWh ; les rôles sont time, date, elapsed, gauge, register, load-power, display-power, mark, remark, run, unit, unused</translation>
         </message>
         <message>
             <source>day-first or month-first</source>
-            <translation type="unfinished" />
+            <translation>day-first (jour d’abord) ou month-first (mois d’abord)</translation>
         </message>
         <message>
             <source>decimal sign: comma or point</source>
-            <translation type="unfinished" />
+            <translation>signe décimal : comma (virgule) ou point</translation>
         </message>
         <message>
             <source>tab, semicolon, bar, comma or blanks</source>
-            <translation type="unfinished" />
+            <translation>tab, semicolon, bar, comma ou blanks (tabulation, point-virgule, barre, virgule, espaces)</translation>
         </message>
         <message>
             <source>unit of a register that names none: Wh, kWh or J</source>
-            <translation type="unfinished" />
+            <translation>unité d’un index qui n’en nomme pas : Wh, kWh ou J</translation>
         </message>
         <message>
             <source>unit of times that count from the start: h, min or s</source>
-            <translation type="unfinished" />
+            <translation>unité des temps comptés depuis le début : h, min ou s</translation>
         </message>
         <message>
             <source>a gauge of 0.69 is a share (69 %) or percent</source>
-            <translation type="unfinished" />
+            <translation>une jauge de 0.69 est une part (share, 69 %) ou un pourcentage (percent)</translation>
         </message>
         <message>
             <source>what h:mm means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>ce que veut dire h:mm : clock (heure du jour) ou elapsed (temps écoulé)</translation>
         </message>
         <message>
             <source>what begins anew behind an empty row: separate runs, or one</source>
-            <translation type="unfinished" />
+            <translation>ce qui recommence après une ligne vide : des essais séparés (separate), ou un seul (one)</translation>
         </message>
         <message>
             <source>keep rows as the log of a meter, with the first, the last and those with a remark as readings, or all as readings; where not given a run of 1000 rows or more, at most two minutes apart, is a log</source>
-            <translation type="unfinished" />
+            <translation>garder les lignes comme journal d’un compteur (log), avec la première, la dernière et celles qui ont une remarque comme relevés, ou toutes comme relevés (readings) ; si non donné, un essai de 1000 lignes ou plus, à deux minutes d’écart au plus, est un journal</translation>
         </message>
         <message>
             <source>year of dates that name none</source>
-            <translation type="unfinished" />
+            <translation>année des dates qui n’en nomment pas</translation>
         </message>
         <message>
             <source>when the run began, where its table names no date; again for each further run</source>
-            <translation type="unfinished" />
+            <translation>quand l’essai a commencé, si son tableau ne nomme aucune date ; une fois de plus pour chaque autre essai</translation>
         </message>
         <message>
             <source>time zone of the table; that of this machine where not given</source>
-            <translation type="unfinished" />
+            <translation>fuseau horaire du tableau ; celui de cette machine si non donné</translation>
         </message>
         <message>
             <source>name of the unit, where the table names none</source>
-            <translation type="unfinished" />
+            <translation>nom de la station, si le tableau n’en nomme aucune</translation>
         </message>
         <message>
             <source>rated energy of a unit that the logbook does not know, Wh, or not-known; of several UNIT=WH for each</source>
-            <translation type="unfinished" />
+            <translation>énergie assignée d’une station que le carnet ne connaît pas, Wh, ou not-known ; pour plusieurs, UNIT=WH pour chacune</translation>
         </message>
         <message>
             <source>name of the meter, or not-known</source>
-            <translation type="unfinished" />
+            <translation>nom du compteur, ou not-known</translation>
         </message>
         <message>
             <source>error limit of a meter that the logbook does not know, % of reading, or not-known</source>
-            <translation type="unfinished" />
+            <translation>limite d’erreur d’un compteur que le carnet ne connaît pas, % de la valeur lue, ou not-known</translation>
         </message>
         <message>
             <source>name of the meter of the column second-register, or not-known</source>
-            <translation type="unfinished" />
+            <translation>nom du compteur de la colonne second-register, ou not-known</translation>
         </message>
         <message>
             <source>its error limit where the logbook does not know it, or not-known</source>
-            <translation type="unfinished" />
+            <translation>sa limite d’erreur si le carnet ne la connaît pas, ou not-known</translation>
         </message>
         <message>
             <source>how a run ended whose table does not say: cut-off, found-off, stopped, running or not-known</source>
-            <translation type="unfinished" />
+            <translation>comment a fini un essai dont le tableau ne le dit pas : cut-off, found-off, stopped, running ou not-known</translation>
         </message>
         <message>
             <source>yes, no or not-known</source>
-            <translation type="unfinished" />
+            <translation>yes, no ou not-known</translation>
         </message>
         <message>
             <source>drain, no-load-drain, charge or standby; drain where not given</source>
-            <translation type="unfinished" />
+            <translation>drain, no-load-drain, charge ou standby ; drain si non donné</translation>
         </message>
         <message>
             <source>the load, in your words</source>
-            <translation type="unfinished" />
+            <translation>la charge, avec vos mots</translation>
         </message>
         <message>
             <source>say how a table is understood, import nothing</source>
-            <translation type="unfinished" />
+            <translation>dit comment un tableau est compris, n’importe rien</translation>
         </message>
         <message>
             <source>run sheets, foreign tables of readings (CSV, XLSX, ODS, HTML), or folders of export-folder, each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>fiches d’essai, tableaux de relevés étrangers (CSV, XLSX, ODS, HTML) ou dossiers de export-folder, chacun en entier ou pas du tout</translation>
         </message>
         <message>
             <source>log file: rows of text with a time and a register, a power or the gauge of the unit</source>
-            <translation type="unfinished" />
+            <translation>fichier de journal : lignes de texte avec une heure et un index, une puissance ou la jauge de la station</translation>
         </message>
         <message>
             <source>number of the run</source>
-            <translation type="unfinished" />
+            <translation>numéro de l’essai</translation>
         </message>
         <message>
             <source>meter that wrote the log; that of the run where not given; another than the run's is compared with it</source>
-            <translation type="unfinished" />
+            <translation>compteur qui a écrit le journal ; celui de l’essai si non donné ; un autre que celui de l’essai est comparé avec lui</translation>
         </message>
         <message>
             <source>columns, counted from 1: time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A of a meter; gauge=7,output=8:W of the unit itself</source>
-            <translation type="unfinished" />
+            <translation>colonnes, comptées à partir de 1 : time=1,date=2,register=3:kWh,power=4:W,voltage=5:V,current=6:A d’un compteur ; gauge=7,output=8:W de la station elle-même</translation>
         </message>
         <message>
             <source>day-first, month-first or year-first</source>
-            <translation type="unfinished" />
+            <translation>day-first, month-first ou year-first (jour, mois ou année d’abord)</translation>
         </message>
         <message>
             <source>what h:mm:ss means: clock (time of day) or elapsed</source>
-            <translation type="unfinished" />
+            <translation>ce que veut dire h:mm:ss : clock (heure du jour) ou elapsed (temps écoulé)</translation>
         </message>
         <message>
             <source>time zone of times without an offset; that of the run where not given</source>
-            <translation type="unfinished" />
+            <translation>fuseau des heures sans décalage ; celui de l’essai si non donné</translation>
         </message>
         <message>
             <source>when the log was started, for times that count from the start or name no date</source>
-            <translation type="unfinished" />
+            <translation>quand le journal a été démarré, pour des temps comptés depuis le début ou qui ne nomment aucune date</translation>
         </message>
         <message>
             <source>added to the times of the log, [-]h:mm:ss: how far the meter's clock was behind</source>
-            <translation type="unfinished" />
+            <translation>ajouté aux heures du journal, [-]h:mm:ss : de combien l’horloge du compteur retardait</translation>
         </message>
         <message>
             <source>the same in seconds, or `estimate`: from the hand readings of the run</source>
-            <translation type="unfinished" />
+            <translation>la même chose en secondes, ou `estimate` : d’après les relevés manuels de l’essai</translation>
         </message>
         <message>
             <source>longest time between rows that is no gap, s</source>
-            <translation type="unfinished" />
+            <translation>plus long temps entre deux lignes qui n’est pas un trou, s</translation>
         </message>
         <message>
             <source>say what would be taken, import nothing</source>
-            <translation type="unfinished" />
+            <translation>dit ce qui serait repris, n’importe rien</translation>
         </message>
         <message>
             <source>another program is still writing it: go on taking what it gains, until interrupted</source>
-            <translation type="unfinished" />
+            <translation>un autre programme l’écrit encore : continue de reprendre ce qui s’y ajoute, jusqu’à interruption</translation>
         </message>
         <message>
             <source>end following when the log has gained nothing for so long, s</source>
-            <translation type="unfinished" />
+            <translation>cesse de suivre quand rien ne s’est ajouté au journal pendant ce temps, s</translation>
         </message>
         <message>
             <source>only runs of this unit</source>
-            <translation type="unfinished" />
+            <translation>seulement les essais de cette station</translation>
         </message>
         <message>
             <source>only this run of the unit</source>
-            <translation type="unfinished" />
+            <translation>seulement cet essai de la station</translation>
         </message>
         <message>
             <source>text or json</source>
-            <translation type="unfinished" />
+            <translation>text ou json</translation>
         </message>
         <message>
             <source>price of a kWh, in the currency of the unit, for the cost of what a unit takes for itself</source>
-            <translation type="unfinished" />
+            <translation>prix d’un kWh, dans la devise de la station, pour le coût de ce qu’une station prend pour elle-même</translation>
         </message>
         <message>
             <source>form of the table</source>
-            <translation type="unfinished" />
+            <translation>format du tableau</translation>
         </message>
         <message>
             <source>file to write; its ending chooses the format where none is given</source>
-            <translation type="unfinished" />
+            <translation>fichier à écrire ; sa terminaison choisit le format si aucun n’est donné</translation>
         </message>
         <message>
             <source>Columns of the comparison:</source>
-            <translation type="unfinished" />
+            <translation>Colonnes de la comparaison :</translation>
         </message>
         <message>
             <source>Without --columns a table for people has those for readers; csv, json and xlsx have all.</source>
-            <translation type="unfinished" />
+            <translation>Sans --columns, un tableau pour des personnes a celles pour les lecteurs ; csv, json et xlsx les ont toutes.</translation>
         </message>
         <message>
             <source>logbooks, run sheets (.csv) and folders of run sheets, one or several</source>
-            <translation type="unfinished" />
+            <translation>carnets, fiches d’essai (.csv) et dossiers de fiches d’essai, un ou plusieurs</translation>
         </message>
         <message>
             <source>a row for each drain instead of one for each unit</source>
-            <translation type="unfinished" />
+            <translation>une ligne par décharge au lieu d’une par station</translation>
         </message>
         <message>
             <source>common load, W: units are moved to it where their drains allow</source>
-            <translation type="unfinished" />
+            <translation>charge commune, W : les stations y sont ramenées si leurs décharges le permettent</translation>
         </message>
         <message>
             <source>common load from a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>charge commune d’après une liste de charges : son nom dans le carnet, ou un fichier (.csv)</translation>
         </message>
         <message>
             <source>the models that units name, by their specimens</source>
-            <translation type="unfinished" />
+            <translation>les modèles que nomment les stations, d’après leurs exemplaires</translation>
         </message>
         <message>
             <source>the differences between units: clearly different or too close to call</source>
-            <translation type="unfinished" />
+            <translation>les écarts entre stations : nettement différentes ou impossibles à départager</translation>
         </message>
         <message>
             <source>figure that is compared</source>
-            <translation type="unfinished" />
+            <translation>chiffre comparé</translation>
         </message>
         <message>
             <source>keys of the columns wanted, in order; or readers, spreadsheet, or a set that the logbook keeps</source>
-            <translation type="unfinished" />
+            <translation>clés des colonnes voulues, dans l’ordre ; ou readers, spreadsheet, ou un jeu que garde le carnet</translation>
         </message>
         <message>
             <source>only units of this maker</source>
-            <translation type="unfinished" />
+            <translation>seulement les stations de ce fabricant</translation>
         </message>
         <message>
             <source>only units with this tag; named several times: with every one of them</source>
-            <translation type="unfinished" />
+            <translation>seulement les stations qui ont cette étiquette ; nommée plusieurs fois : qui les ont toutes</translation>
         </message>
         <message>
             <source>only units rated at this or more, Wh</source>
-            <translation type="unfinished" />
+            <translation>seulement les stations d’énergie assignée égale ou supérieure, Wh</translation>
         </message>
         <message>
             <source>only units rated at this or less, Wh</source>
-            <translation type="unfinished" />
+            <translation>seulement les stations d’énergie assignée égale ou inférieure, Wh</translation>
         </message>
         <message>
             <source>load lists (.csv), each whole or not at all</source>
-            <translation type="unfinished" />
+            <translation>listes de charges (.csv), chacune en entier ou pas du tout</translation>
         </message>
         <message>
             <source>load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>liste de charges (.csv)</translation>
         </message>
         <message>
             <source>only this list of the logbook, with its appliances</source>
-            <translation type="unfinished" />
+            <translation>seulement cette liste du carnet, avec ses appareils</translation>
         </message>
         <message>
             <source>the list as a file that import-loads takes</source>
-            <translation type="unfinished" />
+            <translation>la liste comme fichier que import-loads accepte</translation>
         </message>
         <message>
             <source>a load list: its name in the logbook, or a file (.csv)</source>
-            <translation type="unfinished" />
+            <translation>une liste de charges : son nom dans le carnet, ou un fichier (.csv)</translation>
         </message>
         <message>
             <source>only this unit</source>
-            <translation type="unfinished" />
+            <translation>seulement cette station</translation>
         </message>
         <message>
             <source>one table instead of all: units, months, rules or course</source>
-            <translation type="unfinished" />
+            <translation>un tableau au lieu de tous : units, months, rules ou course (stations, mois, règles ou marche)</translation>
         </message>
         <message>
             <source>the intervals between readings instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>les intervalles entre relevés au lieu des relevés</translation>
         </message>
         <message>
             <source>the steps of the gauge by its log, each timed to the sample, instead of the readings</source>
-            <translation type="unfinished" />
+            <translation>les pas de la jauge d’après son journal, chacun daté à l’échantillon près, au lieu des relevés</translation>
         </message>
         <message>
             <source>file to write</source>
-            <translation type="unfinished" />
+            <translation>fichier à écrire</translation>
         </message>
         <message>
             <source>folder to make</source>
-            <translation type="unfinished" />
+            <translation>dossier à créer</translation>
         </message>
         <message>
             <source>logbook that is added to</source>
-            <translation type="unfinished" />
+            <translation>carnet qui est complété</translation>
         </message>
         <message>
             <source>logbook that is only read</source>
-            <translation type="unfinished" />
+            <translation>carnet qui est seulement lu</translation>
         </message>
         <message>
             <source>differences that are taken from the other logbook: `all`, `newer` (changed there alone) or ids that --dry-run shows; the rest stays as it is in LOGBOOK</source>
-            <translation type="unfinished" />
+            <translation>différences prises de l’autre carnet : `all`, `newer` (modifiées là-bas seulement) ou les ids que montre --dry-run ; le reste demeure comme dans LOGBOOK</translation>
         </message>
         <message>
             <source>say what would come of it, change nothing</source>
-            <translation type="unfinished" />
+            <translation>dit ce qui en résulterait, ne change rien</translation>
         </message>
         <message>
             <source>folder of the copies; beside the logbook where not given</source>
-            <translation type="unfinished" />
+            <translation>dossier des copies ; à côté du carnet si non donné</translation>
         </message>
         <message>
             <source>older copies of this logbook are removed, but for the newest; 30 where not given</source>
-            <translation type="unfinished" />
+            <translation>les copies plus anciennes de ce carnet sont supprimées, sauf la plus récente ; 30 si non donné</translation>
         </message>
         <message>
             <source>list the copies that there are, make none</source>
-            <translation type="unfinished" />
+            <translation>énumère les copies présentes, n’en fait aucune</translation>
         </message>
         <message>
             <source>PV sheet: a file of lines `key: value`; the keys are the options below with _ for -</source>
-            <translation type="unfinished" />
+            <translation>fiche PV : un fichier de lignes `key: value` ; les clés sont les options ci-dessous avec _ au lieu de -</translation>
         </message>
         <message>
             <source>logbook that holds the unit, or the sheet</source>
-            <translation type="unfinished" />
+            <translation>carnet qui contient la station, ou la fiche</translation>
         </message>
         <message>
             <source>a PV sheet of the logbook instead of a file</source>
-            <translation type="unfinished" />
+            <translation>une fiche PV du carnet au lieu d’un fichier</translation>
         </message>
         <message>
             <source>Bring run sheets and foreign tables of readings into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Reprend des fiches d’essai et des tableaux de relevés étrangers dans un carnet, créé s’il n’existe pas</translation>
         </message>
         <message>
             <source>Bring the log of a meter into a run; how it is read is detected and said</source>
-            <translation type="unfinished" />
+            <translation>Reprend le journal d’un compteur dans un essai ; la façon de le lire est détectée et dite</translation>
         </message>
         <message>
             <source>Say what each run shows, and when one still running should end (as of its last reading)</source>
-            <translation type="unfinished" />
+            <translation>Dit ce que montre chaque essai, et quand devrait finir celui qui est encore en cours (d’après son dernier relevé)</translation>
         </message>
         <message>
             <source>Compare the units of one or several logbooks, as tested or at one load</source>
-            <translation type="unfinished" />
+            <translation>Compare les stations d’un ou plusieurs carnets, comme testé ou à une même charge</translation>
         </message>
         <message>
             <source>Write the readings of one run or of all runs as a table</source>
-            <translation type="unfinished" />
+            <translation>Écrit les relevés d’un essai ou de tous les essais sous forme de tableau</translation>
         </message>
         <message>
             <source>Write one run as a run sheet</source>
-            <translation type="unfinished" />
+            <translation>Écrit un essai comme fiche d’essai</translation>
         </message>
         <message>
             <source>Write a whole logbook as a folder: run sheets, photos, logs, lists</source>
-            <translation type="unfinished" />
+            <translation>Écrit un carnet entier comme dossier : fiches d’essai, photos, journaux, listes</translation>
         </message>
         <message>
             <source>Bring what another logbook has into a logbook, and say what differs</source>
-            <translation type="unfinished" />
+            <translation>Reprend dans un carnet ce qu’a un autre carnet, et dit ce qui diffère</translation>
         </message>
         <message>
             <source>Make the copy of the day of a logbook, or list its copies</source>
-            <translation type="unfinished" />
+            <translation>Fait la copie du jour d’un carnet, ou énumère ses copies</translation>
         </message>
         <message>
             <source>Check a PV string against the PV input of a unit: cold, hot, current, power</source>
-            <translation type="unfinished" />
+            <translation>Contrôle une chaîne PV face à l’entrée PV d’une station : froid, chaud, courant, puissance</translation>
         </message>
         <message>
             <source>Bring load lists into a logbook, made when missing</source>
-            <translation type="unfinished" />
+            <translation>Reprend des listes de charges dans un carnet, créé s’il n’existe pas</translation>
         </message>
         <message>
             <source>Say what load lists take: of one file, or all of a logbook</source>
-            <translation type="unfinished" />
+            <translation>Dit ce que prennent des listes de charges : d’un fichier, ou toutes celles d’un carnet</translation>
         </message>
         <message>
             <source>Say how long each unit carries a load list, how many are needed, and which PV array</source>
-            <translation type="unfinished" />
+            <translation>Dit combien de temps chaque station alimente une liste de charges, combien il en faut, et quel champ PV</translation>
         </message>
         <message>
             <source>run sheets hold no load lists</source>
-            <translation type="unfinished" />
+            <translation>les fiches d’essai ne contiennent pas de listes de charges</translation>
         </message>
         <message>
             <source>name a logbook that has it, or a file of a load list (.csv)</source>
-            <translation type="unfinished" />
+            <translation>nommez un carnet qui l’a, ou un fichier de liste de charges (.csv)</translation>
         </message>
         <message numerus="yes">
             <source>none of %n units passes the filter</source>
             <comment>none of %n unit passes the filter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>aucune station sur %n ne passe le filtre</numerusform>
+                <numerusform>aucune des %n stations ne passe le filtre</numerusform>
             </translation>
         </message>
         <message>
             <source>leave one of these options out, or correct it</source>
-            <translation type="unfinished" />
+            <translation>omettez l’une de ces options, ou corrigez-la</translation>
         </message>
         <message>
             <source>no unit is rated above the least and below the most</source>
-            <translation type="unfinished" />
+            <translation>aucune station n’a une énergie assignée à la fois au-dessus du minimum et au-dessous du maximum</translation>
         </message>
         <message>
             <source>exchange the two</source>
-            <translation type="unfinished" />
+            <translation>échangez les deux</translation>
         </message>
         <message>
             <source>the load list takes nothing</source>
@@ -1380,79 +1380,79 @@
         </message>
         <message>
             <source>give it appliances, or name a load with --at-load</source>
-            <translation type="unfinished" />
+            <translation>donnez-lui des appareils, ou nommez une charge avec --at-load</translation>
         </message>
         <message>
             <source>the folder is complete</source>
-            <translation type="unfinished" />
+            <translation>le dossier est complet</translation>
         </message>
         <message numerus="yes">
             <source>%1, %n rows left out</source>
             <comment>%1, %n row left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1, %n ligne laissée de côté</numerusform>
+                <numerusform>%1, %n lignes laissées de côté</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1: %n samples to %2</source>
             <comment>%1: %n sample to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 : %n échantillon jusqu’à %2</numerusform>
+                <numerusform>%1 : %n échantillons jusqu’à %2</numerusform>
             </translation>
         </message>
         <message>
             <source>Following the log; interrupt (Ctrl+C) to end</source>
-            <translation type="unfinished" />
+            <translation>Le journal est suivi ; interrompez (Ctrl+C) pour terminer</translation>
         </message>
         <message>
             <source>The log was begun anew; it is read from its beginning</source>
-            <translation type="unfinished" />
+            <translation>Le journal a été recommencé ; il est lu depuis son début</translation>
         </message>
         <message>
             <source>The log is not there; waiting for it</source>
-            <translation type="unfinished" />
+            <translation>Le journal n’est pas là ; il est attendu</translation>
         </message>
         <message>
             <source>The log is there again</source>
-            <translation type="unfinished" />
+            <translation>Le journal est de nouveau là</translation>
         </message>
         <message numerus="yes">
             <source>The run has this log already; %n new samples added</source>
             <comment>The run has this log already; %n new sample added</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>L’essai a déjà ce journal ; %n nouvel échantillon ajouté</numerusform>
+                <numerusform>L’essai a déjà ce journal ; %n nouveaux échantillons ajoutés</numerusform>
             </translation>
         </message>
         <message>
             <source>Forecast as of %1</source>
-            <translation type="unfinished" />
+            <translation>Prévision en date du %1</translation>
         </message>
         <message>
             <source>Forecast</source>
-            <translation type="unfinished" />
+            <translation>Prévision</translation>
         </message>
         <message>
             <source>cut-off: %1, in the middle %2; %3</source>
-            <translation type="unfinished" />
+            <translation>coupure : %1, au milieu %2 ; %3</translation>
         </message>
         <message>
             <source>cut-off: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>coupure : inconnue : %1</translation>
         </message>
         <message>
             <source>gauge at %1 %: %2</source>
-            <translation type="unfinished" />
+            <translation>jauge à %1 % : %2</translation>
         </message>
         <message>
             <source>next gauge step: not known: %1</source>
-            <translation type="unfinished" />
+            <translation>prochain pas de la jauge : inconnu : %1</translation>
         </message>
         <message>
             <source>Two accounts</source>
-            <translation type="unfinished" />
+            <translation>Deux versions des faits</translation>
         </message>
         <message>
             <source>%1: already in the logbook as run %2 of %3, left out</source>
@@ -1461,210 +1461,210 @@
         <message numerus="yes">
             <source>%1: run %2 of %3, %4 with %n readings</source>
             <comment>%1: run %2 of %3, %4 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 : essai %2 de %3, %4 avec %n relevé</numerusform>
+                <numerusform>%1 : essai %2 de %3, %4 avec %n relevés</numerusform>
             </translation>
         </message>
         <message>
             <source>the folder holds no run sheet</source>
-            <translation type="unfinished" />
+            <translation>le dossier ne contient aucune fiche d’essai</translation>
         </message>
         <message>
             <source>name a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nommez un dossier avec des fiches d’essai .csv</translation>
         </message>
         <message>
             <source>what could be imported is in the logbook</source>
-            <translation type="unfinished" />
+            <translation>ce qui a pu être importé est dans le carnet</translation>
         </message>
         <message>
             <source>`%1` names no column and role</source>
-            <translation type="unfinished" />
+            <translation>`%1` ne nomme pas une colonne et un rôle</translation>
         </message>
         <message>
             <source>write it like %1; the roles are in the help of the command</source>
-            <translation type="unfinished" />
+            <translation>écrivez-le comme %1 ; les rôles figurent dans l’aide de la commande</translation>
         </message>
         <message>
             <source>the table has no column `%1`</source>
-            <translation type="unfinished" />
+            <translation>le tableau n’a pas de colonne `%1`</translation>
         </message>
         <message>
             <source>name one by its number from 1 to %1, its letter or its title</source>
-            <translation type="unfinished" />
+            <translation>nommez-en une par son numéro de 1 à %1, sa lettre ou son titre</translation>
         </message>
         <message>
             <source>`%1` is no unit</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas une unité</translation>
         </message>
         <message>
             <source>use Wh, kWh, W, kW, %, h, min or s</source>
-            <translation type="unfinished" />
+            <translation>utilisez Wh, kWh, W, kW, %, h, min ou s</translation>
         </message>
         <message>
             <source>there is no sheet `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de feuille `%1`</translation>
         </message>
         <message>
             <source>use --sheet with one of %1</source>
-            <translation type="unfinished" />
+            <translation>utilisez --sheet avec l’une de : %1</translation>
         </message>
         <message>
             <source>there are several sheets: %1</source>
-            <translation type="unfinished" />
+            <translation>il y a plusieurs feuilles : %1</translation>
         </message>
         <message>
             <source>name one with --sheet; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>nommez-en une avec --sheet ; rien n’a été importé</translation>
         </message>
         <message>
             <source>give a number, or not-known</source>
-            <translation type="unfinished" />
+            <translation>donnez un nombre, ou not-known</translation>
         </message>
         <message>
             <source>what the table does not say is asked once</source>
-            <translation type="unfinished" />
+            <translation>ce que le tableau ne dit pas est demandé une fois</translation>
         </message>
         <message>
             <source>answer with %1; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>répondez avec %1 ; rien n’a été importé</translation>
         </message>
         <message>
             <source>there is no time zone `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de fuseau horaire `%1`</translation>
         </message>
         <message>
             <source>name one such as %1</source>
-            <translation type="unfinished" />
+            <translation>nommez-en un comme %1</translation>
         </message>
         <message>
             <source>correct the table, or map its columns with --map; nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>corrigez le tableau, ou désignez ses colonnes avec --map ; rien n’a été importé</translation>
         </message>
         <message>
             <source>%1: nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>%1 : rien n’a été importé (--preview)</translation>
         </message>
         <message>
             <source>Run %1 of the table is already in the logbook as run %2 of %3, left out</source>
-            <translation type="unfinished" />
+            <translation>L’essai %1 du tableau est déjà dans le carnet comme essai %2 de %3, laissé de côté</translation>
         </message>
         <message>
             <source>%1: every run of it is already in the logbook, nothing was imported</source>
-            <translation type="unfinished" />
+            <translation>%1 : chacun de ses essais est déjà dans le carnet, rien n’a été importé</translation>
         </message>
         <message numerus="yes">
             <source>run %1 of %2, %3 with %n readings</source>
             <comment>run %1 of %2, %3 with %n reading</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>essai %1 de %2, %3 avec %n relevé</numerusform>
+                <numerusform>essai %1 de %2, %3 avec %n relevés</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1 and a log of %n rows</source>
             <comment>%1 and a log of %n row</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 et un journal de %n ligne</numerusform>
+                <numerusform>%1 et un journal de %n lignes</numerusform>
             </translation>
         </message>
         <message>
             <source>`%1` names no column</source>
-            <translation type="unfinished" />
+            <translation>`%1` ne nomme aucune colonne</translation>
         </message>
         <message>
             <source>write it like %1, columns counted from 1</source>
-            <translation type="unfinished" />
+            <translation>écrivez-le comme %1, colonnes comptées à partir de 1</translation>
         </message>
         <message>
             <source>`%1` is no time</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas une heure</translation>
         </message>
         <message>
             <source>write it like 00:00:12 or -00:01:30.5: hours, minutes, seconds</source>
-            <translation type="unfinished" />
+            <translation>écrivez-la comme 00:00:12 ou -00:01:30.5 : heures, minutes, secondes</translation>
         </message>
         <message>
             <source>`%1` is no offset</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est pas un décalage</translation>
         </message>
         <message>
             <source>give seconds such as 12 or -90.5, or `estimate`</source>
-            <translation type="unfinished" />
+            <translation>donnez des secondes comme 12 ou -90.5, ou `estimate`</translation>
         </message>
         <message>
             <source>there is no meter named `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de compteur du nom de `%1`</translation>
         </message>
         <message>
             <source>add the meter to the logbook first</source>
-            <translation type="unfinished" />
+            <translation>ajoutez d’abord le compteur au carnet</translation>
         </message>
         <message>
             <source>use one of %1</source>
-            <translation type="unfinished" />
+            <translation>utilisez l’un de : %1</translation>
         </message>
         <message>
             <source>the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>la jauge de la station</translation>
         </message>
         <message>
             <source>the unit's output power</source>
-            <translation type="unfinished" />
+            <translation>la puissance de sortie de la station</translation>
         </message>
         <message>
             <source>no meter named</source>
-            <translation type="unfinished" />
+            <translation>aucun compteur nommé</translation>
         </message>
         <message>
             <source>and the unit's gauge</source>
-            <translation type="unfinished" />
+            <translation>et la jauge de la station</translation>
         </message>
         <message>
             <source>beside %1 of the run</source>
-            <translation type="unfinished" />
+            <translation>à côté de %1 de l’essai</translation>
         </message>
         <message>
             <source>Note: the log is taken to begin with the first reading of the run, %1; --start changes that</source>
-            <translation type="unfinished" />
+            <translation>Note : le journal est supposé commencer au premier relevé de l’essai, %1 ; --start change cela</translation>
         </message>
         <message>
             <source>Note: the times of the log are taken for local times of %1; --zone changes that</source>
-            <translation type="unfinished" />
+            <translation>Note : les heures du journal sont prises pour des heures locales de %1 ; --zone change cela</translation>
         </message>
         <message>
             <source>Nothing was imported (--preview)</source>
-            <translation type="unfinished" />
+            <translation>Rien n’a été importé (--preview)</translation>
         </message>
         <message numerus="yes">
             <source>%n samples from %1 to %2</source>
             <comment>%n sample from %1 to %2</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n échantillon de %1 à %2</numerusform>
+                <numerusform>%n échantillons de %1 à %2</numerusform>
             </translation>
         </message>
         <message>
             <source>into run %1 of %2</source>
-            <translation type="unfinished" />
+            <translation>dans l’essai %1 de %2</translation>
         </message>
         <message>
             <source>the samples are in the logbook</source>
-            <translation type="unfinished" />
+            <translation>les échantillons sont dans le carnet</translation>
         </message>
         <message>
             <source>The logbook has all that the other has already</source>
-            <translation type="unfinished" />
+            <translation>Le carnet a déjà tout ce qu’a l’autre</translation>
         </message>
         <message>
             <source>This is what joining would do; nothing was changed</source>
-            <translation type="unfinished" />
+            <translation>Voilà ce que ferait la fusion ; rien n’a été changé</translation>
         </message>
         <message>
             <source>Joined: %1</source>
-            <translation type="unfinished" />
+            <translation>Fusionné : %1</translation>
         </message>
         <message>
             <source>%1.</source>
@@ -1672,159 +1672,159 @@
         </message>
         <message>
             <source>only a logbook holds load lists</source>
-            <translation type="unfinished" />
+            <translation>seul un carnet contient des listes de charges</translation>
         </message>
         <message>
             <source>name a logbook, or the file of a load list with --load-list</source>
-            <translation type="unfinished" />
+            <translation>nommez un carnet, ou le fichier d’une liste de charges avec --load-list</translation>
         </message>
         <message>
             <source>there is no load list `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de liste de charges `%1`</translation>
         </message>
         <message>
             <source>bring one in with ullage import-loads</source>
-            <translation type="unfinished" />
+            <translation>reprenez-en une avec ullage import-loads</translation>
         </message>
         <message>
             <source>%1: load list %2 is in the logbook already, left out</source>
-            <translation type="unfinished" />
+            <translation>%1 : la liste de charges %2 est déjà dans le carnet, laissée de côté</translation>
         </message>
         <message numerus="yes">
             <source>%1: load list %2 with %n lines</source>
             <comment>%1: load list %2 with %n line</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%1 : liste de charges %2 avec %n ligne</numerusform>
+                <numerusform>%1 : liste de charges %2 avec %n lignes</numerusform>
             </translation>
         </message>
         <message>
             <source>name a load list (.csv) or a logbook, one of the two</source>
-            <translation type="unfinished" />
+            <translation>nommez une liste de charges (.csv) ou un carnet, l’un des deux</translation>
         </message>
         <message>
             <source>see ullage loads --help</source>
-            <translation type="unfinished" />
+            <translation>voyez ullage loads --help</translation>
         </message>
         <message>
             <source>(required)</source>
-            <translation type="unfinished" />
+            <translation>(obligatoire)</translation>
         </message>
         <message>
             <source>User commands</source>
-            <translation type="unfinished" />
+            <translation>Commandes de l’utilisateur</translation>
         </message>
         <message>
             <source>NAME</source>
-            <translation type="unfinished" />
+            <translation>NOM</translation>
         </message>
         <message>
             <source>say what a battery storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>dire ce que délivre une station d’énergie à batterie, face à ce que disent sa plaque et sa jauge</translation>
         </message>
         <message>
             <source>SYNOPSIS</source>
-            <translation type="unfinished" />
+            <translation>SYNOPSIS</translation>
         </message>
         <message>
             <source>DESCRIPTION</source>
-            <translation type="unfinished" />
+            <translation>DESCRIPTION</translation>
         </message>
         <message>
             <source>A tester drains a battery storage unit through real loads for many hours and notes what its own gauge and an energy meter say. Ullage records these readings, computes the delivered energy and the usable fraction with their uncertainty, finds faults of the gauge, and compares units.</source>
-            <translation type="unfinished" />
+            <translation>Un testeur décharge une station d’énergie à batterie dans de vraies charges pendant de longues heures et note ce que disent sa propre jauge et un compteur d’énergie. Ullage enregistre ces relevés, calcule l’énergie délivrée et la fraction utile avec leur incertitude, trouve les défauts de la jauge et compare les stations.</translation>
         </message>
         <message>
             <source>Without a command it opens its window, on the logbook that was open last or on %1. The commands do the same job in text, without a display. Results go to the standard output, problems to the standard error, one line each.</source>
-            <translation type="unfinished" />
+            <translation>Sans commande, il ouvre sa fenêtre, sur le dernier carnet ouvert ou sur %1. Les commandes font le même travail en texte, sans écran. Les résultats vont à la sortie standard, les problèmes à l’erreur standard, une ligne chacun.</translation>
         </message>
         <message>
             <source>OPTIONS</source>
-            <translation type="unfinished" />
+            <translation>OPTIONS</translation>
         </message>
         <message>
             <source>Say what there is; behind a command what that takes.</source>
-            <translation type="unfinished" />
+            <translation>Dit ce qu’il y a ; après une commande, ce que celle-ci accepte.</translation>
         </message>
         <message>
             <source>Say the version.</source>
-            <translation type="unfinished" />
+            <translation>Dit la version.</translation>
         </message>
         <message>
             <source>Write this page.</source>
-            <translation type="unfinished" />
+            <translation>Écrit cette page.</translation>
         </message>
         <message>
             <source>Write the completion of commands and options for bash.</source>
-            <translation type="unfinished" />
+            <translation>Écrit ce qui complète les commandes et les options dans bash.</translation>
         </message>
         <message>
             <source>COMMANDS</source>
-            <translation type="unfinished" />
+            <translation>COMMANDES</translation>
         </message>
         <message>
             <source>FILES</source>
-            <translation type="unfinished" />
+            <translation>FICHIERS</translation>
         </message>
         <message>
             <source>A logbook, an SQLite file with all units, meters, runs, readings, photos and logs. Copy this one file to keep it.</source>
-            <translation type="unfinished" />
+            <translation>Un carnet, un fichier SQLite avec stations, compteurs, essais, relevés, photos et journaux. Copiez ce seul fichier pour le conserver.</translation>
         </message>
         <message>
             <source>Settings of the window.</source>
-            <translation type="unfinished" />
+            <translation>Réglages de la fenêtre.</translation>
         </message>
         <message>
             <source>ENVIRONMENT</source>
-            <translation type="unfinished" />
+            <translation>ENVIRONNEMENT</translation>
         </message>
         <message>
             <source>The password of a live meter for %1, in place of asking.</source>
-            <translation type="unfinished" />
+            <translation>Le mot de passe d’un compteur lu en direct pour %1, au lieu de le demander.</translation>
         </message>
         <message>
             <source>EXIT STATUS</source>
-            <translation type="unfinished" />
+            <translation>CODE DE SORTIE</translation>
         </message>
         <message>
             <source>It was done.</source>
-            <translation type="unfinished" />
+            <translation>C’est fait.</translation>
         </message>
         <message>
             <source>Bad input, or a result that could not be written.</source>
-            <translation type="unfinished" />
+            <translation>Mauvaise entrée, ou un résultat qui n’a pas pu être écrit.</translation>
         </message>
         <message>
             <source>Wrong usage.</source>
-            <translation type="unfinished" />
+            <translation>Mauvais appel.</translation>
         </message>
         <message>
             <source>CAUTION</source>
-            <translation type="unfinished" />
+            <translation>PRUDENCE</translation>
         </message>
         <message>
             <source>Mains voltage and charged batteries can kill and burn. Results of this program are no safety certification. Local codes and licensed practice come first.</source>
-            <translation type="unfinished" />
+            <translation>La tension du secteur et les batteries chargées peuvent tuer et brûler. Les résultats de ce programme ne sont pas une certification de sécurité. Les règles locales et les personnes habilitées passent d’abord.</translation>
         </message>
         <message>
             <source>there is no PV sheet named `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de fiche PV du nom de `%1`</translation>
         </message>
         <message>
             <source>see the PV input page for their names</source>
-            <translation type="unfinished" />
+            <translation>voyez leurs noms sur la page Entrée PV</translation>
         </message>
         <message>
             <source>there is no unit named `%1` in the logbook</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de station du nom de `%1` dans le carnet</translation>
         </message>
         <message>
             <source>use the name of one of its units</source>
-            <translation type="unfinished" />
+            <translation>utilisez le nom de l’une de ses stations</translation>
         </message>
         <message>
             <source>quantity</source>
-            <translation type="unfinished" />
+            <translation>grandeur</translation>
         </message>
         <message>
             <source>value</source>
@@ -1832,87 +1832,87 @@
         </message>
         <message>
             <source>kind</source>
-            <translation>type</translation>
+            <translation>nature</translation>
         </message>
         <message>
             <source>A subcommand is required</source>
-            <translation type="unfinished" />
+            <translation>Une sous-commande est nécessaire</translation>
         </message>
         <message>
             <source>%1 is required</source>
-            <translation type="unfinished" />
+            <translation>%1 est nécessaire</translation>
         </message>
         <message>
             <source>The following argument was not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>L’argument suivant n’était pas attendu : %1</translation>
         </message>
         <message>
             <source>The following arguments were not expected: %1</source>
-            <translation type="unfinished" />
+            <translation>Les arguments suivants n’étaient pas attendus : %1</translation>
         </message>
         <message>
             <source>Could not convert: %1</source>
-            <translation type="unfinished" />
+            <translation>Conversion impossible : %1</translation>
         </message>
         <message>
             <source>%1 excludes %2</source>
-            <translation type="unfinished" />
+            <translation>%1 exclut %2</translation>
         </message>
         <message>
             <source>%1 requires %2</source>
-            <translation type="unfinished" />
+            <translation>%1 nécessite %2</translation>
         </message>
         <message>
             <source>%1 not in %2</source>
-            <translation type="unfinished" />
+            <translation>%1 n’est pas dans %2</translation>
         </message>
         <message>
             <source>%1: %2 required %3 missing</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 nécessaire, %3 manque</translation>
         </message>
         <message>
             <source>Usage</source>
-            <translation type="unfinished" />
+            <translation>Usage</translation>
         </message>
         <message>
             <source>Positionals</source>
-            <translation type="unfinished" />
+            <translation>Arguments</translation>
         </message>
         <message>
             <source>REQUIRED</source>
-            <translation type="unfinished" />
+            <translation>OBLIGATOIRE</translation>
         </message>
         <message>
             <source>Needs</source>
-            <translation type="unfinished" />
+            <translation>Nécessite</translation>
         </message>
         <message>
             <source>Excludes</source>
-            <translation type="unfinished" />
+            <translation>Exclut</translation>
         </message>
         <message>
             <source>Options</source>
-            <translation type="unfinished" />
+            <translation>Options</translation>
         </message>
         <message>
             <source>Print this help message and exit</source>
-            <translation type="unfinished" />
+            <translation>Affiche cette aide et se termine</translation>
         </message>
         <message>
             <source>Display program version information and exit</source>
-            <translation type="unfinished" />
+            <translation>Affiche la version du programme et se termine</translation>
         </message>
         <message>
             <source>Ullage: what a storage unit delivers, against what its label and its gauge say</source>
-            <translation type="unfinished" />
+            <translation>Ullage : ce que délivre une station d’énergie, face à ce que disent sa plaque et sa jauge</translation>
         </message>
         <message>
             <source>Subcommands</source>
-            <translation type="unfinished" />
+            <translation>Sous-commandes</translation>
         </message>
         <message>
             <source>the folder cannot be read: %1</source>
-            <translation type="unfinished" />
+            <translation>le dossier ne peut être lu : %1</translation>
         </message>
         <message>
             <source>check its permissions</source>
@@ -1920,135 +1920,135 @@
         </message>
         <message>
             <source>name a logbook or a folder with .csv run sheets</source>
-            <translation type="unfinished" />
+            <translation>nommez un carnet ou un dossier avec des fiches d’essai .csv</translation>
         </message>
         <message>
             <source>%1 and %2 more</source>
-            <translation type="unfinished" />
+            <translation>%1 et encore %2</translation>
         </message>
         <message>
             <source>%1: checked from end to end, as it comes from elsewhere or was not closed properly; that took %2 s</source>
-            <translation type="unfinished" />
+            <translation>%1 : vérifié de bout en bout, car il vient d’ailleurs ou n’a pas été fermé correctement ; cela a pris %2 s</translation>
         </message>
         <message>
             <source>%1: beside other sources only its run sheets count, not its logs; `ullage import` makes it a logbook again</source>
-            <translation type="unfinished" />
+            <translation>%1 : à côté d’autres sources, seules ses fiches d’essai comptent, non ses journaux ; `ullage import` en refait un carnet</translation>
         </message>
         <message>
             <source>%1 states another method than %2, by which all are compared</source>
-            <translation type="unfinished" />
+            <translation>%1 indique une autre méthode que %2, d’après laquelle tout est comparé</translation>
         </message>
         <message>
             <source>there is no run of a unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas d’essai d’une station du nom de `%1`</translation>
         </message>
         <message>
             <source>the logbook has no runs yet</source>
-            <translation type="unfinished" />
+            <translation>le carnet n’a encore aucun essai</translation>
         </message>
         <message>
             <source>several units have runs</source>
-            <translation type="unfinished" />
+            <translation>plusieurs stations ont des essais</translation>
         </message>
         <message>
             <source>add --unit with one of %1</source>
-            <translation type="unfinished" />
+            <translation>ajoutez --unit avec l’une de : %1</translation>
         </message>
         <message>
             <source>there is no run %1</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas d’essai %1</translation>
         </message>
         <message>
             <source>no month's sun is stated</source>
-            <translation type="unfinished" />
+            <translation>le soleil d’aucun mois n’est précisé</translation>
         </message>
         <message>
             <source>name twelve figures, January first</source>
-            <translation type="unfinished" />
+            <translation>nommez douze chiffres, janvier d’abord</translation>
         </message>
         <message>
             <source>there is no unit named `%1`</source>
-            <translation type="unfinished" />
+            <translation>il n’y a pas de station du nom de `%1`</translation>
         </message>
         <message>
             <source>days to be carried without sun</source>
-            <translation type="unfinished" />
+            <translation>jours à tenir sans soleil</translation>
         </message>
         <message>
             <source>peak-sun hours a day, of the worst month that counts</source>
-            <translation type="unfinished" />
+            <translation>heures de plein soleil par jour, du pire mois qui compte</translation>
         </message>
         <message>
             <source>what is left of the array's label at the battery, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>ce qui reste, à la batterie, de la plaque du champ PV, 0 à 1</translation>
         </message>
         <message>
             <source>array energy over daily load that the rule asks for, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>énergie du champ PV sur besoin par jour que demande la règle, 1 ou plus</translation>
         </message>
         <message>
             <source>PV array that is there, W; that of the rule where not given</source>
-            <translation type="unfinished" />
+            <translation>champ PV présent, W ; celui de la règle si non donné</translation>
         </message>
         <message>
             <source>peak-sun hours a day of the twelve months, January first, with commas</source>
-            <translation type="unfinished" />
+            <translation>heures de plein soleil par jour des douze mois, janvier d’abord, avec des virgules</translation>
         </message>
         <message>
             <source>units side by side in the course of the charge</source>
-            <translation type="unfinished" />
+            <translation>stations côte à côte dans la marche de la charge restante</translation>
         </message>
         <message>
             <source>share of the rated energy expected of untested units, lower end</source>
-            <translation type="unfinished" />
+            <translation>part de l’énergie assignée attendue des stations non testées, borne inférieure</translation>
         </message>
         <message>
             <source>the same, upper end</source>
-            <translation type="unfinished" />
+            <translation>la même chose, borne supérieure</translation>
         </message>
         <message>
             <source>of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>de la règle de la batterie, 0 à 1</translation>
         </message>
         <message>
             <source>deepest discharge of the battery rule, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>décharge maximale de la règle de la batterie, 0 à 1</translation>
         </message>
         <message>
             <source>share of the capacity left at the end of life, 0 to 1</source>
-            <translation type="unfinished" />
+            <translation>part de la capacité restante en fin de vie, 0 à 1</translation>
         </message>
         <message>
             <source>of the battery rule, 1 or more</source>
-            <translation type="unfinished" />
+            <translation>de la règle de la batterie, 1 ou plus</translation>
         </message>
         <message>
             <source>of the battery rule, 1 to 2</source>
-            <translation type="unfinished" />
+            <translation>de la règle de la batterie, 1 à 2</translation>
         </message>
         <message>
             <source>`%1` is the ending of no table</source>
-            <translation type="unfinished" />
+            <translation>`%1` n’est la terminaison d’aucun tableau</translation>
         </message>
         <message>
             <source>use .txt, .csv, .md, .html, .xlsx, .json or .tex, or name the --format</source>
-            <translation type="unfinished" />
+            <translation>utilisez .txt, .csv, .md, .html, .xlsx, .json ou .tex, ou nommez le --format</translation>
         </message>
         <message>
             <source>xlsx is no text for a terminal</source>
-            <translation type="unfinished" />
+            <translation>xlsx n’est pas un texte pour un terminal</translation>
         </message>
         <message>
             <source>name a file with --output</source>
-            <translation type="unfinished" />
+            <translation>nommez un fichier avec --output</translation>
         </message>
         <message>
             <source>sheet %1</source>
-            <translation type="unfinished" />
+            <translation>feuille %1</translation>
         </message>
         <message>
             <source>head in row %1</source>
-            <translation type="unfinished" />
+            <translation>en-tête à la ligne %1</translation>
         </message>
         <message>
             <source>Read as: %1</source>
@@ -2060,15 +2060,15 @@
         </message>
         <message>
             <source>column %1: %2</source>
-            <translation type="unfinished" />
+            <translation>colonne %1 : %2</translation>
         </message>
         <message>
             <source>column %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>colonne %1 `%2` : %3</translation>
         </message>
         <message>
             <source>rows %1 to %2</source>
-            <translation type="unfinished" />
+            <translation>lignes %1 à %2</translation>
         </message>
         <message numerus="yes">
             <source>%n readings</source>
@@ -2088,11 +2088,11 @@
         </message>
         <message>
             <source>register %1 to %2 Wh</source>
-            <translation type="unfinished" />
+            <translation>index %1 à %2 Wh</translation>
         </message>
         <message>
             <source>cut-off noted</source>
-            <translation type="unfinished" />
+            <translation>coupure notée</translation>
         </message>
         <message>
             <source>Run %1: %2</source>
@@ -2100,11 +2100,11 @@
         </message>
         <message>
             <source>Run %1 `%2`: %3</source>
-            <translation type="unfinished" />
+            <translation>Essai %1 `%2` : %3</translation>
         </message>
         <message>
             <source>Note: %1</source>
-            <translation type="unfinished" />
+            <translation>Note : %1</translation>
         </message>
         <message>
             <source>Open: %1</source>
@@ -2112,58 +2112,58 @@
         </message>
         <message>
             <source>Open: %1 (%2?)</source>
-            <translation type="unfinished" />
+            <translation>Ouvert : %1 (%2 ?)</translation>
         </message>
         <message>
             <source>row %1 taken in part: %2</source>
-            <translation type="unfinished" />
+            <translation>ligne %1 reprise en partie : %2</translation>
         </message>
         <message>
             <source>row %1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>ligne %1 laissée de côté : %2</translation>
         </message>
         <message numerus="yes">
             <source>and %n more rows</source>
             <comment>and %n more rows</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>et %n autre ligne</numerusform>
+                <numerusform>et %n autres lignes</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 % gauge</source>
-            <translation type="unfinished" />
+            <translation>jauge %1 %</translation>
         </message>
         <message numerus="yes">
             <source>%n rows: %1 taken, %2 left out</source>
             <comment>%n row: %1 taken, %2 left out</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n ligne : %1 reprises, %2 laissées de côté</numerusform>
+                <numerusform>%n lignes : %1 reprises, %2 laissées de côté</numerusform>
             </translation>
         </message>
         <message>
             <source>usually %1 s apart</source>
-            <translation type="unfinished" />
+            <translation>d’ordinaire à %1 s d’écart</translation>
         </message>
         <message>
             <source>%1 left out: %2</source>
-            <translation type="unfinished" />
+            <translation>laissé de côté, %1 : %2</translation>
         </message>
         <message>
             <source>%1 taken with a doubt: %2</source>
-            <translation type="unfinished" />
+            <translation>repris avec un doute, %1 : %2</translation>
         </message>
         <message>
             <source>line %1: %2</source>
-            <translation type="unfinished" />
+            <translation>ligne %1 : %2</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps longer than %1 s</source>
             <comment>%n gap longer than %1 s</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n trou de plus de %1 s</numerusform>
+                <numerusform>%n trous de plus de %1 s</numerusform>
             </translation>
         </message>
         <message>
@@ -2172,39 +2172,39 @@
         </message>
         <message>
             <source>Load by the log</source>
-            <translation type="unfinished" />
+            <translation>Charge d’après le journal</translation>
         </message>
         <message>
             <source>mean %1 W, peak %2 W over %3; %4 Wh a day</source>
-            <translation type="unfinished" />
+            <translation>moyenne %1 W, crête %2 W sur %3 ; %4 Wh par jour</translation>
         </message>
         <message>
             <source>on %1 W, off %2 W; on for %3 % of the time, %4 starts an hour</source>
-            <translation type="unfinished" />
+            <translation>en marche %1 W, à l’arrêt %2 W ; en marche %3 % du temps, %4 démarrages par heure</translation>
         </message>
         <message>
             <source>power integrated: %1 Wh; its square: %2 W²h</source>
-            <translation type="unfinished" />
+            <translation>puissance intégrée : %1 Wh ; son carré : %2 W²h</translation>
         </message>
         <message>
             <source>register of the same times: %1 Wh; integrated power is %2 % of it</source>
-            <translation type="unfinished" />
+            <translation>index aux mêmes heures : %1 Wh ; la puissance intégrée en fait %2 %</translation>
         </message>
         <message numerus="yes">
             <source>%n gaps (%1) left out, in which at most %2 Wh may have flowed</source>
             <comment>%n gap (%1) left out, in which at most %2 Wh may have flowed</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n trou (%1) laissé de côté, dans lequel au plus %2 Wh ont pu passer</numerusform>
+                <numerusform>%n trous (%1) laissés de côté, dans lesquels au plus %2 Wh ont pu passer</numerusform>
             </translation>
         </message>
         <message>
             <source>All drains of %1 together</source>
-            <translation type="unfinished" />
+            <translation>Toutes les décharges de %1 ensemble</translation>
         </message>
         <message>
             <source>Drains used</source>
-            <translation type="unfinished" />
+            <translation>Décharges utilisées</translation>
         </message>
         <message>
             <source>run</source>
@@ -2220,7 +2220,7 @@
         </message>
         <message>
             <source>time</source>
-            <translation>heure</translation>
+            <translation>durée</translation>
         </message>
         <message>
             <source>delivered</source>
@@ -2228,23 +2228,23 @@
         </message>
         <message>
             <source>beyond the fit</source>
-            <translation type="unfinished" />
+            <translation>hors ajustement</translation>
         </message>
         <message>
             <source>run %1, %2: %3</source>
-            <translation type="unfinished" />
+            <translation>essai %1, %2 : %3</translation>
         </message>
         <message>
             <source>Drains not used</source>
-            <translation type="unfinished" />
+            <translation>Décharges non utilisées</translation>
         </message>
         <message>
             <source>Gauge from run to run: %1</source>
-            <translation type="unfinished" />
+            <translation>Jauge d’un essai à l’autre : %1</translation>
         </message>
         <message>
             <source>Full drains at like loads, run to run</source>
-            <translation type="unfinished" />
+            <translation>Décharges complètes à charges semblables, d’un essai à l’autre</translation>
         </message>
         <message>
             <source>runs</source>
@@ -2260,19 +2260,19 @@
         </message>
         <message>
             <source>gauge curve</source>
-            <translation type="unfinished" />
+            <translation>courbe de jauge</translation>
         </message>
         <message>
             <source>at depth</source>
-            <translation type="unfinished" />
+            <translation>à la profondeur</translation>
         </message>
         <message>
             <source>p of the curve</source>
-            <translation type="unfinished" />
+            <translation>p de la courbe</translation>
         </message>
         <message>
             <source>moved</source>
-            <translation type="unfinished" />
+            <translation>a bougé</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2284,14 +2284,18 @@
         </message>
         <message>
             <source>Changes of Wh per gauge point and of the energy are corrected for the loads.</source>
-            <translation type="unfinished" />
+            <translation>Les changements des Wh par point de jauge et de l’énergie sont corrigés selon les charges.</translation>
         </message>
         <message>
             <source>Next run: %1</source>
-            <translation type="unfinished" />
+            <translation>Prochain essai : %1</translation>
         </message>
         <message>
             <source>Drift: %1</source>
+            <translation>Dérive : %1</translation>
+        </message>
+        <message>
+            <source>`%1` is no locale; use a name such as de_DE or en_US</source>
             <translation type="unfinished" />
         </message>
     </context>
@@ -2925,6 +2929,22 @@
         <message>
             <source>type a power of 0 or more, such as 64, 64 W or 0.064 kW</source>
             <translation>tapez une puissance de 0 ou plus, comme 64, 64 W ou 0,064 kW</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>maintenant</translation>
+        </message>
+        <message>
+            <source>%1 ago</source>
+            <translation>il y a %1</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>aujourd'hui</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>hier</translation>
         </message>
     </context>
     <context>
@@ -3813,7 +3833,7 @@
         </message>
         <message>
             <source>Sun</source>
-            <translation>Soleil</translation>
+            <translation>dim.</translation>
         </message>
         <message>
             <source>Mon</source>
@@ -7781,7 +7801,7 @@
         </message>
         <message>
             <source>of</source>
-            <translation>selon</translation>
+            <translation>de</translation>
         </message>
         <message>
             <source>result</source>
@@ -7853,11 +7873,11 @@
         </message>
         <message>
             <source>first</source>
-            <translation>premier</translation>
+            <translation>première</translation>
         </message>
         <message>
             <source>second</source>
-            <translation>second</translation>
+            <translation>seconde</translation>
         </message>
         <message>
             <source>difference ± U95</source>
@@ -8245,11 +8265,11 @@
         </message>
         <message>
             <source>%1: not known, %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 : inconnu, %2.</translation>
         </message>
         <message>
             <source>%1: %2 (%3); by the clock %4; units needed %5; rated output %6, peak output %7.</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 (%3) ; en temps réel : %4 ; stations nécessaires : %5 ; puissance assignée : %6, puissance de crête : %7.</translation>
         </message>
         <message>
             <source>%1: %2.</source>
@@ -8257,23 +8277,23 @@
         </message>
         <message>
             <source>State of charge from day to day</source>
-            <translation type="unfinished" />
+            <translation>État de charge d’un jour à l’autre</translation>
         </message>
         <message>
             <source>%1: charge remaining by the hour, with the PV array and without, with 95 % bands.</source>
-            <translation type="unfinished" />
+            <translation>%1 : charge restante heure par heure, avec et sans le champ PV, avec leurs bandes à 95 %.</translation>
         </message>
         <message>
             <source>Sizing for %1</source>
-            <translation type="unfinished" />
+            <translation>Dimensionnement pour %1</translation>
         </message>
         <message>
             <source>The load list %1 takes %2 a day, %3 W when all of it runs and %4 W at most. One full unit serves so many days of it:</source>
-            <translation type="unfinished" />
+            <translation>La liste de charges %1 prend %2 par jour, %3 W quand tout marche et %4 W au plus. Une station pleine l’alimente ce nombre de jours :</translation>
         </message>
         <message>
             <source>There is no unit to size.</source>
-            <translation type="unfinished" />
+            <translation>Il n’y a aucune station à dimensionner.</translation>
         </message>
         <message>
             <source>PV array and battery by rule</source>
@@ -8281,15 +8301,15 @@
         </message>
         <message>
             <source>The load list</source>
-            <translation type="unfinished" />
+            <translation>La liste de charges</translation>
         </message>
         <message>
             <source>What is assumed</source>
-            <translation type="unfinished" />
+            <translation>Ce qui est supposé</translation>
         </message>
         <message>
             <source>This report was %1. Its figures follow from the drains of each unit, the load list and the stated choices, and can be worked out again from them.</source>
-            <translation type="unfinished" />
+            <translation>Ce rapport a été %1. Ses chiffres découlent des décharges de chaque station, de la liste de charges et des choix indiqués, et peuvent en être recalculés.</translation>
         </message>
         <message>
             <source>PV input check</source>
@@ -8297,7 +8317,7 @@
         </message>
         <message>
             <source>PV input check: %1</source>
-            <translation type="unfinished" />
+            <translation>Contrôle de l’entrée PV : %1</translation>
         </message>
         <message>
             <source>%1 in series, %2 parallel</source>
@@ -8305,11 +8325,11 @@
         </message>
         <message>
             <source>PV input of %1</source>
-            <translation type="unfinished" />
+            <translation>Entrée PV de %1</translation>
         </message>
         <message>
             <source>Verdict</source>
-            <translation type="unfinished" />
+            <translation>Verdict</translation>
         </message>
         <message>
             <source>DANGER: %1</source>
@@ -8317,11 +8337,11 @@
         </message>
         <message>
             <source>Conductors, and fuses where needed, of each string: for at least %1 A (1.25 × 1.25 × short-circuit current, NEC 690.8).</source>
-            <translation type="unfinished" />
+            <translation>Conducteurs, et fusibles là où il en faut, de chaque chaîne : pour au moins %1 A (1,25 × 1,25 × courant de court-circuit, NEC 690.8).</translation>
         </message>
         <message>
             <source>Comparisons</source>
-            <translation type="unfinished" />
+            <translation>Comparaisons</translation>
         </message>
         <message>
             <source>comparison</source>
@@ -8329,7 +8349,7 @@
         </message>
         <message>
             <source>string or array</source>
-            <translation type="unfinished" />
+            <translation>chaîne ou champ</translation>
         </message>
         <message>
             <source>limit</source>
@@ -8341,7 +8361,7 @@
         </message>
         <message>
             <source>outcome</source>
-            <translation type="unfinished" />
+            <translation>résultat</translation>
         </message>
         <message>
             <source>based on</source>
@@ -8353,95 +8373,95 @@
         </message>
         <message>
             <source>Voltage of the string against cell temperature, with the limits of the PV input.</source>
-            <translation type="unfinished" />
+            <translation>Tension de la chaîne selon la température de cellule, avec les limites de l’entrée PV.</translation>
         </message>
         <message>
             <source>What was stated</source>
-            <translation type="unfinished" />
+            <translation>Ce qui a été précisé</translation>
         </message>
         <message>
             <source>what</source>
-            <translation type="unfinished" />
+            <translation>objet</translation>
         </message>
         <message>
             <source>This report was %1. It is arithmetic on stated values, not a design.</source>
-            <translation type="unfinished" />
+            <translation>Ce rapport a été %1. C’est un calcul sur des valeurs précisées, non une étude.</translation>
         </message>
         <message numerus="yes">
             <source>%n hold</source>
             <comment>%n hold</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n tenue</numerusform>
+                <numerusform>%n tenues</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not reached</source>
             <comment>%n not reached</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n non atteinte</numerusform>
+                <numerusform>%n non atteintes</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not held</source>
             <comment>%n not held</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n non tenue</numerusform>
+                <numerusform>%n non tenues</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not decided by this meter</source>
             <comment>%n not decided by this meter</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n non tranchée par ce compteur</numerusform>
+                <numerusform>%n non tranchées par ce compteur</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n not tested</source>
             <comment>%n not tested</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>%n non testée</numerusform>
+                <numerusform>%n non testées</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Of %n claims: %1.</source>
             <comment>Of %n claim: %1.</comment>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Sur %n valeur annoncée : %1.</numerusform>
+                <numerusform>Sur %n valeurs annoncées : %1.</numerusform>
             </translation>
         </message>
         <message>
             <source>What it delivers is not known: %1.</source>
-            <translation type="unfinished" />
+            <translation>Ce qu’elle délivre est inconnu : %1.</translation>
         </message>
         <message>
             <source>It delivers %1</source>
-            <translation type="unfinished" />
+            <translation>Elle délivre %1</translation>
         </message>
         <message>
             <source>It delivers %1 of %2 rated</source>
-            <translation type="unfinished" />
+            <translation>Elle délivre %1 sur %2 assignés</translation>
         </message>
         <message>
             <source>%1, a usable fraction of %2</source>
-            <translation type="unfinished" />
+            <translation>%1, soit une fraction utile de %2</translation>
         </message>
         <message>
             <source>%1 (%2; %3).</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2 ; %3).</translation>
         </message>
         <message>
             <source>In short</source>
-            <translation type="unfinished" />
+            <translation>En bref</translation>
         </message>
         <message>
             <source>No drain of this unit has been noted, so what it delivers is not known.</source>
-            <translation type="unfinished" />
+            <translation>Aucune décharge de cette station n’a été notée, ce qu’elle délivre est donc inconnu.</translation>
         </message>
         <message>
             <source>Claims</source>
@@ -8453,15 +8473,15 @@
         </message>
         <message>
             <source>Every drain, and what they say together</source>
-            <translation type="unfinished" />
+            <translation>Chaque décharge, et ce qu’elles disent ensemble</translation>
         </message>
         <message>
             <source>All drains together</source>
-            <translation type="unfinished" />
+            <translation>Toutes les décharges ensemble</translation>
         </message>
         <message>
             <source>Expected at other loads</source>
-            <translation type="unfinished" />
+            <translation>Attendu à d’autres charges</translation>
         </message>
         <message>
             <source>Curves</source>
@@ -8469,27 +8489,27 @@
         </message>
         <message>
             <source>Usable fraction against load: the points are drains with their 95 % intervals, the line is what all of them say together.</source>
-            <translation type="unfinished" />
+            <translation>Fraction utile selon la charge : les points sont des décharges avec leur intervalle à 95 %, la ligne est ce que toutes disent ensemble.</translation>
         </message>
         <message>
             <source>Run time against load, likewise.</source>
-            <translation type="unfinished" />
+            <translation>Autonomie selon la charge, de même.</translation>
         </message>
         <message>
             <source>Can the gauge be trusted?</source>
-            <translation type="unfinished" />
+            <translation>Peut-on se fier à la jauge ?</translation>
         </message>
         <message>
             <source>Gauge error against what was delivered, one curve for each drain from full to cut-off: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Erreur de jauge selon ce qui était délivré, une courbe par décharge de la pleine charge à la coupure : au-dessus de 0, la jauge montre trop.</translation>
         </message>
         <message>
             <source>From run to run</source>
-            <translation type="unfinished" />
+            <translation>D’un essai à l’autre</translation>
         </message>
         <message>
             <source>The gauge errors of the two drains that this is told by.</source>
-            <translation type="unfinished" />
+            <translation>Les erreurs de jauge des deux décharges d’après lesquelles cela est dit.</translation>
         </message>
         <message>
             <source>Charges and outputs</source>
@@ -8497,11 +8517,11 @@
         </message>
         <message>
             <source>Round trip</source>
-            <translation type="unfinished" />
+            <translation>Aller-retour</translation>
         </message>
         <message>
             <source>Counted</source>
-            <translation type="unfinished" />
+            <translation>Compté</translation>
         </message>
         <message>
             <source>Photos</source>
@@ -8513,7 +8533,7 @@
         </message>
         <message>
             <source>Licence of this text</source>
-            <translation type="unfinished" />
+            <translation>Licence de ce texte</translation>
         </message>
         <message>
             <source>Every drain</source>
@@ -8521,11 +8541,11 @@
         </message>
         <message>
             <source>Gauge error against what was delivered, drain by drain: above 0 the gauge shows too much.</source>
-            <translation type="unfinished" />
+            <translation>Erreur de jauge selon ce qui était délivré, décharge par décharge : au-dessus de 0, la jauge montre trop.</translation>
         </message>
         <message>
             <source>%1. The whole report holds method, budgets and readings.</source>
-            <translation type="unfinished" />
+            <translation>Ce rapport a été %1. Le rapport entier contient la méthode, les bilans et les relevés.</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -8537,23 +8557,23 @@
         </message>
         <message>
             <source>register %1 Wh</source>
-            <translation type="unfinished" />
+            <translation>index %1 Wh</translation>
         </message>
         <message>
             <source>meter %1 W</source>
-            <translation type="unfinished" />
+            <translation>compteur %1 W</translation>
         </message>
         <message>
             <source>%1, %2 %3: %4</source>
-            <translation type="unfinished">%1, %2 : %4 {1,?} {2 %3:?}</translation>
+            <translation>%1, %2 %3 : %4</translation>
         </message>
         <message>
             <source>%1: test report</source>
-            <translation type="unfinished" />
+            <translation>%1 : rapport d’essai</translation>
         </message>
         <message>
             <source>maker %1</source>
-            <translation type="unfinished" />
+            <translation>fabricant %1</translation>
         </message>
         <message numerus="yes">
             <source>%n runs</source>
@@ -8565,19 +8585,19 @@
         </message>
         <message>
             <source>serial number %1</source>
-            <translation type="unfinished" />
+            <translation>numéro de série %1</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval does not hold 0, so the two are clearly different.</source>
-            <translation type="unfinished" />
+            <translation>%1 moins %2 donne %3 : l’intervalle ne contient pas 0, les deux sont donc nettement différentes.</translation>
         </message>
         <message>
             <source>%1 less %2 is %3: its interval holds 0, so the two are too close to call with these meters and neither may be called better.</source>
-            <translation type="unfinished" />
+            <translation>%1 moins %2 donne %3 : l’intervalle contient 0, les deux sont donc impossibles à départager avec ces compteurs et aucune ne peut être dite meilleure.</translation>
         </message>
         <message>
             <source>Its ± is less than those of the two fractions suggest: one meter measured both, and the error of its gain cancels.</source>
-            <translation type="unfinished" />
+            <translation>Son ± est plus petit que ne le suggèrent ceux des deux fractions : un même compteur a mesuré les deux, et son erreur de gain s’annule.</translation>
         </message>
         <message>
             <source>As tested</source>
@@ -8585,27 +8605,27 @@
         </message>
         <message>
             <source>%1 was drained at %2 W for %3 h and delivered %4 of %5 rated: usable %6.</source>
-            <translation type="unfinished" />
+            <translation>%1 a été déchargée à %2 W pendant %3 h et a délivré %4 sur %5 assignés : fraction utile %6.</translation>
         </message>
         <message>
             <source>One drain stands for each of them, so each ± also counts that drains repeat only within %1 %.</source>
-            <translation type="unfinished" />
+            <translation>Une seule décharge compte pour chacune, chaque ± tient donc aussi compte de ce que les décharges ne se répètent qu’à %1 % près.</translation>
         </message>
         <message>
             <source>Why a slow drain delivers less</source>
-            <translation type="unfinished" />
+            <translation>Pourquoi une décharge lente délivre moins</translation>
         </message>
         <message>
             <source>%1 delivered %2 in %3 h at %4 W, but %5 in %6 h at %7 W.</source>
-            <translation type="unfinished" />
+            <translation>%1 a délivré %2 en %3 h à %4 W, mais %5 en %6 h à %7 W.</translation>
         </message>
         <message>
             <source>While its output is on, a unit also feeds itself. The run times of all drains of %1 give a no-load draw of %2. The slow drain lasted %3 h longer, in which that draw takes about %4 Wh; it delivered %5 Wh less.</source>
-            <translation type="unfinished" />
+            <translation>Tant que sa sortie est active, une station s’alimente aussi elle-même. Les durées de toutes les décharges de %1 donnent une consommation à vide de %2. La décharge lente a duré %3 h de plus, pendant lesquelles cette consommation prend environ %4 Wh ; elle a délivré %5 Wh de moins.</translation>
         </message>
         <message>
             <source>So a usable fraction belongs to the load of its run, and units have an order at one load only.</source>
-            <translation type="unfinished" />
+            <translation>Une fraction utile vaut donc pour la charge de son essai, et les stations n’ont d’ordre qu’à une même charge.</translation>
         </message>
         <message>
             <source>At one load</source>
@@ -8613,35 +8633,35 @@
         </message>
         <message>
             <source>At %1 %2 would deliver %3 in %4 h: usable %5 (%6).</source>
-            <translation type="unfinished" />
+            <translation>À %1, %2 délivrerait %3 en %4 h : fraction utile %5 (%6).</translation>
         </message>
         <message>
             <source>%1 cannot be converted and stays as tested: %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ne peut être ramenée à cette charge et reste comme testé : %2.</translation>
         </message>
         <message>
             <source>What these meters leave open</source>
-            <translation type="unfinished" />
+            <translation>Ce que ces compteurs laissent ouvert</translation>
         </message>
         <message>
             <source>At %1 %2 can stand beside %3 (%4 and %5).</source>
-            <translation type="unfinished" />
+            <translation>À %1, %2 peut être mise à côté de %3 (%4 et %5).</translation>
         </message>
         <message>
             <source>Meters with a smaller error limit would narrow it.</source>
-            <translation type="unfinished" />
+            <translation>Des compteurs à plus petite limite d’erreur le resserreraient.</translation>
         </message>
         <message>
             <source>the units and drains of the worked example are not all there</source>
-            <translation type="unfinished" />
+            <translation>les stations et les décharges de l’exemple traité ne sont pas toutes là</translation>
         </message>
         <message>
             <source>sample data</source>
-            <translation type="unfinished" />
+            <translation>données d’exemple</translation>
         </message>
         <message>
             <source>use the sample data that come with the program</source>
-            <translation type="unfinished" />
+            <translation>utilisez les données d’exemple livrées avec le programme</translation>
         </message>
     </context>
     <context>
@@ -8792,11 +8812,11 @@
         </message>
         <message>
             <source>first</source>
-            <translation>premier</translation>
+            <translation>première</translation>
         </message>
         <message>
             <source>second</source>
-            <translation>second</translation>
+            <translation>seconde</translation>
         </message>
         <message>
             <source>one meter</source>
@@ -9372,7 +9392,7 @@
         </message>
         <message>
             <source>step</source>
-            <translation>pas</translation>
+            <translation>étape</translation>
         </message>
         <message>
             <source>value</source>
@@ -10249,7 +10269,7 @@
         </message>
         <message>
             <source>crystalline silicon, or other (then no table of factors applies)</source>
-            <translation type="unfinished" />
+            <translation>crystalline silicon (silicium cristallin), ou other (autre ; alors aucun tableau de facteurs ne s’applique)</translation>
         </message>
         <message>
             <source>`%1` is no kind of cell</source>
@@ -10261,99 +10281,99 @@
         </message>
         <message>
             <source>what the sheet is called</source>
-            <translation type="unfinished" />
+            <translation>comment s’appelle la fiche</translation>
         </message>
         <message>
             <source>name of the unit whose PV input it is meant for</source>
-            <translation type="unfinished" />
+            <translation>nom de la station dont l’entrée PV est visée</translation>
         </message>
         <message>
             <source>the module, as its label says</source>
-            <translation type="unfinished" />
+            <translation>le module, comme le dit sa plaque</translation>
         </message>
         <message>
             <source>open-circuit voltage of one module, V</source>
-            <translation type="unfinished" />
+            <translation>tension en circuit ouvert d’un module, V</translation>
         </message>
         <message>
             <source>voltage at maximum power, V</source>
-            <translation type="unfinished" />
+            <translation>tension à la puissance maximale, V</translation>
         </message>
         <message>
             <source>short-circuit current, A</source>
-            <translation type="unfinished" />
+            <translation>courant de court-circuit, A</translation>
         </message>
         <message>
             <source>current at maximum power, A</source>
-            <translation type="unfinished" />
+            <translation>courant à la puissance maximale, A</translation>
         </message>
         <message>
             <source>temperature coefficient of Voc, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>coefficient de température de Voc, %/°C ou mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of Vmp, %/°C or mV/°C</source>
-            <translation type="unfinished" />
+            <translation>coefficient de température de Vmp, %/°C ou mV/°C</translation>
         </message>
         <message>
             <source>temperature coefficient of the power, %/°C</source>
-            <translation type="unfinished" />
+            <translation>coefficient de température de la puissance, %/°C</translation>
         </message>
         <message>
             <source>tolerance of the module's voltages, %; 3 where not stated</source>
-            <translation type="unfinished" />
+            <translation>tolérance des tensions du module, % ; 3 si non précisée</translation>
         </message>
         <message>
             <source>nominal operating cell temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>température nominale de fonctionnement des cellules, °C</translation>
         </message>
         <message>
             <source>modules in a string</source>
-            <translation type="unfinished" />
+            <translation>modules dans une chaîne</translation>
         </message>
         <message>
             <source>strings side by side</source>
-            <translation type="unfinished" />
+            <translation>chaînes côte à côte</translation>
         </message>
         <message>
             <source>coldest ambient temperature in daylight, °C</source>
-            <translation type="unfinished" />
+            <translation>température ambiante la plus froide de jour, °C</translation>
         </message>
         <message>
             <source>hottest ambient temperature, °C</source>
-            <translation type="unfinished" />
+            <translation>température ambiante la plus chaude, °C</translation>
         </message>
         <message>
             <source>hottest cell temperature instead, °C</source>
-            <translation type="unfinished" />
+            <translation>à la place, température de cellule la plus chaude, °C</translation>
         </message>
         <message>
             <source>irradiance at the hottest, W/m²; 1000 where not stated</source>
-            <translation type="unfinished" />
+            <translation>éclairement au plus chaud, W/m² ; 1000 si non précisé</translation>
         </message>
         <message>
             <source>voltage limit of the PV input, V</source>
-            <translation type="unfinished" />
+            <translation>limite de tension de l’entrée PV, V</translation>
         </message>
         <message>
             <source>operating current that the PV input is made for, A</source>
-            <translation type="unfinished" />
+            <translation>courant de service pour lequel l’entrée PV est faite, A</translation>
         </message>
         <message>
             <source>short-circuit current that the PV input withstands, A</source>
-            <translation type="unfinished" />
+            <translation>courant de court-circuit que l’entrée PV supporte, A</translation>
         </message>
         <message>
             <source>power limit of the PV input, W</source>
-            <translation type="unfinished" />
+            <translation>limite de puissance de l’entrée PV, W</translation>
         </message>
         <message>
             <source>lowest voltage at which the PV input starts, V</source>
-            <translation type="unfinished" />
+            <translation>plus basse tension à laquelle l’entrée PV démarre, V</translation>
         </message>
         <message>
             <source>anything else</source>
-            <translation type="unfinished" />
+            <translation>toute autre chose</translation>
         </message>
         <message>
             <source>`%1` has an unknown unit</source>
@@ -10819,11 +10839,11 @@
         <name>store</name>
         <message>
             <source>a file of the copy's name is no copy of this logbook</source>
-            <translation type="unfinished" />
+            <translation>un fichier qui porte le nom de la copie n’est pas une copie de ce carnet</translation>
         </message>
         <message>
             <source>move it away, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>déplacez-le, ou choisissez un autre dossier pour les copies</translation>
         </message>
         <message>
             <source>the disk is full; no copy was made</source>
@@ -10831,15 +10851,15 @@
         </message>
         <message>
             <source>free some space, or choose another folder for the copies</source>
-            <translation type="unfinished" />
+            <translation>libérez de la place, ou choisissez un autre dossier pour les copies</translation>
         </message>
         <message>
             <source>the copy that was just made cannot be read back</source>
-            <translation type="unfinished" />
+            <translation>la copie qui vient d’être faite ne peut être relue</translation>
         </message>
         <message>
             <source>check the disk, or choose another folder for the copies; no copy was kept</source>
-            <translation type="unfinished" />
+            <translation>vérifiez le disque, ou choisissez un autre dossier pour les copies ; aucune copie n’a été gardée</translation>
         </message>
         <message>
             <source>a text of %1 is too long</source>
@@ -11919,7 +11939,7 @@
         </message>
         <message>
             <source>key</source>
-            <translation>touche</translation>
+            <translation>clé</translation>
         </message>
         <message>
             <source>name it</source>
@@ -12103,59 +12123,59 @@
         </message>
         <message>
             <source>a unit to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>une station à reprendre, ou ce à quoi elle appartient, n’est pas là</translation>
         </message>
         <message>
             <source>a meter to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>un compteur à reprendre, ou ce à quoi il appartient, n’est pas là</translation>
         </message>
         <message>
             <source>a run to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>un essai à reprendre, ou ce à quoi il appartient, n’est pas là</translation>
         </message>
         <message>
             <source>a reading to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>un relevé à reprendre, ou ce à quoi il appartient, n’est pas là</translation>
         </message>
         <message>
             <source>a photo to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>une photo à reprendre, ou ce à quoi elle appartient, n’est pas là</translation>
         </message>
         <message>
             <source>the logbook has this photo already</source>
-            <translation type="unfinished" />
+            <translation>le carnet a déjà cette photo</translation>
         </message>
         <message>
             <source>a log to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>un journal à reprendre, ou ce à quoi il appartient, n’est pas là</translation>
         </message>
         <message>
             <source>the logbook has this log already</source>
-            <translation type="unfinished" />
+            <translation>le carnet a déjà ce journal</translation>
         </message>
         <message>
             <source>a load list to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>une liste de charges à reprendre, ou ce à quoi elle appartient, n’est pas là</translation>
         </message>
         <message>
             <source>a PV sheet to be taken over, or what it belongs to, is not there</source>
-            <translation type="unfinished" />
+            <translation>une fiche PV à reprendre, ou ce à quoi elle appartient, n’est pas là</translation>
         </message>
         <message>
             <source>the photos of both logbooks take more than %1 MB together</source>
-            <translation type="unfinished" />
+            <translation>les photos des deux carnets font ensemble plus de %1 MB</translation>
         </message>
         <message>
             <source>a logbook holds no more; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>un carnet n’en contient pas plus ; rien n’a été repris</translation>
         </message>
         <message>
             <source>compare the logbooks again</source>
-            <translation type="unfinished" />
+            <translation>comparez de nouveau les carnets</translation>
         </message>
         <message>
             <source>compare the logbooks again; nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>comparez de nouveau les carnets ; rien n’a été repris</translation>
         </message>
         <message>
             <source>stopped</source>
@@ -12163,7 +12183,7 @@
         </message>
         <message>
             <source>nothing was taken over</source>
-            <translation type="unfinished" />
+            <translation>rien n’a été repris</translation>
         </message>
         <message>
             <source>one of several changes failed</source>
@@ -15981,67 +16001,53 @@ Wh</translation>
         <name>ullage::CopiesController</name>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Carnets et leurs copies (*.ullage *.ullage-copy);;Tous les fichiers (*)</translation>
         </message>
         <message>
             <source>No automatic copy of the logbook was made. %1</source>
-            <translation type="unfinished" />
+            <translation>Aucune copie automatique du carnet n’a été faite. %1</translation>
         </message>
         <message>
             <source>Copies of which logbook</source>
-            <translation type="unfinished" />
+            <translation>Copies de quel carnet</translation>
         </message>
         <message>
             <source>%1 of a copy.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 d’une copie.ullage</translation>
         </message>
         <message>
             <source>There is no copy of %1 beside it.</source>
-            <translation type="unfinished" />
+            <translation>Il n’y a aucune copie de %1 à côté de lui.</translation>
         </message>
         <message>
             <source>There is no copy of %1 in %2.</source>
-            <translation type="unfinished" />
+            <translation>Il n’y a aucune copie de %1 dans %2.</translation>
         </message>
         <message>
             <source>%1 as of %2.ullage</source>
-            <translation type="unfinished" />
+            <translation>%1 du %2.ullage</translation>
         </message>
         <message>
             <source>Looking at the copy</source>
-            <translation type="unfinished" />
+            <translation>Lecture de la copie</translation>
         </message>
         <message>
             <source>Not looked at.</source>
-            <translation type="unfinished" />
-        </message>
-        <message numerus="yes">
-            <source>%n unit(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n run(s)</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
-            </translation>
+            <translation>Non regardée.</translation>
         </message>
         <message>
             <source>It holds %1 and %2, without readings.</source>
             <comment>units and runs</comment>
-            <translation type="unfinished" />
+            <translation>Elle contient %1 et %2, sans relevés.</translation>
         </message>
         <message>
             <source>It holds %1 and %2; the last reading is of %3, %4.</source>
             <comment>units, runs, day and time</comment>
-            <translation type="unfinished" />
+            <translation>Elle contient %1 et %2 ; le dernier relevé est du %3, %4.</translation>
         </message>
         <message>
             <source>Save the copy as a logbook</source>
-            <translation type="unfinished" />
+            <translation>Enregistrer la copie comme carnet</translation>
         </message>
         <message>
             <source>Saving %1</source>
@@ -16052,23 +16058,23 @@ Wh</translation>
         <name>ullage::CopiesForm</name>
         <message>
             <source>Copies of %1</source>
-            <translation type="unfinished" />
+            <translation>Copies de %1</translation>
         </message>
         <message>
             <source>Save as a logbook…</source>
-            <translation type="unfinished" />
+            <translation>Enregistrer comme carnet…</translation>
         </message>
         <message>
             <source>&amp;What it holds</source>
-            <translation type="unfinished" />
+            <translation>&amp;Ce qu’elle contient</translation>
         </message>
         <message>
             <source>A copy is saved as a logbook of its own, which is then opened. The copy and the logbook stay as they are.</source>
-            <translation type="unfinished" />
+            <translation>Une copie est enregistrée comme un carnet à part, qui s’ouvre ensuite. La copie et le carnet restent comme ils sont.</translation>
         </message>
         <message>
             <source>Copies</source>
-            <translation type="unfinished" />
+            <translation>Copies</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -17282,78 +17288,78 @@ pt</translation>
         <name>ullage::JoinController</name>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Fusionner un autre carnet</translation>
         </message>
         <message>
             <source>Logbooks and their copies (*.ullage *.ullage-copy);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Carnets et leurs copies (*.ullage *.ullage-copy);;Tous les fichiers (*)</translation>
         </message>
         <message>
             <source>Comparing with %1</source>
-            <translation type="unfinished" />
+            <translation>Comparaison avec %1</translation>
         </message>
         <message>
             <source>Nothing was joined.</source>
-            <translation type="unfinished" />
+            <translation>Rien n’a été fusionné.</translation>
         </message>
         <message>
             <source>This logbook has all that %1 has already; nothing was changed.</source>
-            <translation type="unfinished" />
+            <translation>Ce carnet a déjà tout ce qu’a %1 ; rien n’a été changé.</translation>
         </message>
         <message>
             <source>Joined: %1.</source>
-            <translation type="unfinished" />
+            <translation>Fusionné : %1.</translation>
         </message>
         <message>
             <source>Joining</source>
-            <translation type="unfinished" />
+            <translation>Fusion</translation>
         </message>
     </context>
     <context>
         <name>ullage::JoinForm</name>
         <message>
             <source>withdrawn here, not there</source>
-            <translation type="unfinished" />
+            <translation>retiré ici, pas là-bas</translation>
         </message>
         <message>
             <source>withdrawn there, not here</source>
-            <translation type="unfinished" />
+            <translation>retiré là-bas, pas ici</translation>
         </message>
         <message>
             <source>the same readings as a run here: stays out unless ticked</source>
-            <translation type="unfinished" />
+            <translation>les mêmes relevés qu’un essai d’ici : reste dehors s’il n’est pas coché</translation>
         </message>
         <message>
             <source>tells of the same time as a log here, which it would replace</source>
-            <translation type="unfinished" />
+            <translation>porte sur le même temps qu’un journal d’ici, qu’il remplacerait</translation>
         </message>
         <message>
             <source>changed there alone</source>
-            <translation type="unfinished" />
+            <translation>modifié là-bas seulement</translation>
         </message>
         <message>
             <source>not the same</source>
-            <translation type="unfinished" />
+            <translation>pas pareil</translation>
         </message>
         <message>
             <source>Join another logbook</source>
-            <translation type="unfinished" />
+            <translation>Fusionner un autre carnet</translation>
         </message>
         <message>
             <source>Join</source>
-            <translation type="unfinished" />
+            <translation>Fusionner</translation>
         </message>
         <message>
             <source>%1 has nothing that this logbook lacks.</source>
-            <translation type="unfinished" />
+            <translation>%1 n’a rien qui manque à ce carnet.</translation>
         </message>
         <message>
             <source>This comes in from %1:</source>
-            <translation type="unfinished" />
+            <translation>Ceci entre de %1 :</translation>
         </message>
         <message>
             <source>What comes in</source>
-            <translation type="unfinished" />
+            <translation>Ce qui entre</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -17362,51 +17368,64 @@ pt</translation>
         </message>
         <message>
             <source>%1 – only where its line below is ticked</source>
-            <translation type="unfinished" />
+            <translation>%1 – seulement si sa ligne ci-dessous est cochée</translation>
         </message>
         <message>
             <source>This differs. It stays as it is here; tick what is to be taken from the other logbook:</source>
-            <translation type="unfinished" />
+            <translation>Ceci diffère. Cela reste comme ici ; cochez ce qui est à prendre de l’autre carnet :</translation>
         </message>
         <message>
             <source>What differs</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>take</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what</source>
-            <translation type="unfinished" />
+            <translation>Ce qui diffère</translation>
         </message>
         <message>
             <source>here</source>
-            <translation type="unfinished" />
+            <translation>ici</translation>
         </message>
         <message>
             <source>in the other</source>
-            <translation type="unfinished" />
+            <translation>dans l’autre</translation>
         </message>
         <message>
             <source>not stated</source>
             <translation>non précisé</translation>
         </message>
         <message>
-            <source>&amp;Keep all as here</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take what was changed &amp;there alone</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Take &amp;all from the other</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>%1 more notices like these.</source>
             <translation>Encore %1 avis comme ceux-ci.</translation>
+        </message>
+        <message>
+            <source>take from the other</source>
+            <translation>prendre de l’autre</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a record, and in what it differs</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>&amp;Keep all</source>
+            <translation>&amp;Tout garder</translation>
+        </message>
+        <message>
+            <source>Nothing is taken from the other logbook</source>
+            <translation>Rien n’est pris de l’autre carnet</translation>
+        </message>
+        <message>
+            <source>Take &amp;newer</source>
+            <translation>Prendre les plus &amp;récentes</translation>
+        </message>
+        <message>
+            <source>Takes what was changed in the other logbook alone</source>
+            <translation>Prend ce qui n’a été modifié que dans l’autre carnet</translation>
+        </message>
+        <message>
+            <source>Take &amp;all</source>
+            <translation>Tout &amp;prendre</translation>
+        </message>
+        <message>
+            <source>Takes every difference from the other logbook</source>
+            <translation>Prend chaque différence de l’autre carnet</translation>
         </message>
     </context>
     <context>
@@ -18619,11 +18638,11 @@ pt</translation>
         </message>
         <message>
             <source>Open a cop&amp;y…</source>
-            <translation type="unfinished" />
+            <translation>Ouvrir une &amp;copie…</translation>
         </message>
         <message>
             <source>&amp;Join another logbook…</source>
-            <translation type="unfinished" />
+            <translation>F&amp;usionner un autre carnet…</translation>
         </message>
     </context>
     <context>
