@@ -165,7 +165,7 @@ QString LogbookTreeModel::runTitle(const RunRecord& record, const EnergyAnalysis
     const auto at = title.indexOf(day);
     if (energy.start_ms == 0 || at < 0) return title;
     // The pane is narrow: "29 Nov".
-    QString shown = day.left(day.indexOf(QLatin1Char(' ')) + 1 + month_letters);
+    QString shown = day.left(day.lastIndexOf(QLatin1Char(' ')) + 1 + month_letters);
     if (several_years_) shown += QStringLiteral(" %1").arg(to_local(energy.start_ms, record.run.time_zone).year);
     return title.replace(at, day.size(), shown);
 }
