@@ -2298,6 +2298,10 @@
         <source>`%1` is no locale; use a name such as de_DE or en_US</source>
         <translation>`%1` ist keine Region; geben Sie einen Namen wie de_DE oder en_US an</translation>
     </message>
+    <message>
+        <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
+        <translation>Mit --language CODE (en, de, fr oder es) spricht jeder Befehl eine andere Sprache als die der Umgebung.</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

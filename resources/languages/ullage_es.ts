@@ -2298,6 +2298,10 @@
         <source>`%1` is no locale; use a name such as de_DE or en_US</source>
         <translation>`%1` no es una región; indique un nombre como de_DE o en_US</translation>
     </message>
+    <message>
+        <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
+        <translation>Con --language CODE (en, de, fr o es), cada orden habla otro idioma que el del entorno.</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

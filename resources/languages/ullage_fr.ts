@@ -2298,6 +2298,10 @@
         <source>`%1` is no locale; use a name such as de_DE or en_US</source>
         <translation>`%1` n’est pas une région ; indiquez un nom tel que de_DE ou en_US</translation>
     </message>
+    <message>
+        <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
+        <translation>Avec --language CODE (en, de, fr ou es), chaque commande parle une autre langue que celle de l’environnement.</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

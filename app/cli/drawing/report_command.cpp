@@ -11,6 +11,7 @@
 #include "dialogs/photo_image.h"
 #include "formats/results/comparison_columns.h"
 #include "report/report_file.h"
+#include "style/languages.h"
 #include "style/words.h"
 
 #include <CLI/CLI.hpp>
@@ -268,7 +269,8 @@ int report_command(const ReportArguments& arguments, std::ostream& out, std::ost
         return wrong_usage(err, say(phrase("commands", "`%1` is no locale; use a name such as de_DE or en_US"), arguments.locale));
     const Paper paper = arguments.paper.empty() ? paper_of(locale) : arguments.paper == "letter" ? Paper::letter : Paper::a4;
 
-    ReportOptions options{decimal_sign_of(locale), SystemClock().now_ms(), machine_zone(), {}, arguments.own_affairs};
+    ReportOptions options{
+        decimal_sign_of(arguments.locale.empty() ? shown_locale() : locale), SystemClock().now_ms(), machine_zone(), {}, arguments.own_affairs};
     const ReportLook look{paper, options.decimal_sign, {}, arguments.with_files};
     if (!arguments.size.empty()) return report_sizing(arguments, options, look, out, err);
     if (!arguments.pv.empty()) return report_pv(arguments, options, look, out, err);

@@ -64,6 +64,8 @@ void say_labels(CLI::App& app) {
     app.set_help_flag("-h,--help", say(phrase("commands", "Print this help message and exit")));
     app.set_version_flag("--version", "ullage " + std::string(program_version()),
                          say(phrase("commands", "Display program version information and exit")));
+    app.footer(
+        say(phrase("commands", "With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.")));
 }
 
 } // namespace
