@@ -47,7 +47,7 @@ QString rows_html(const QList<InstallationRow>& rows) {
             html += QStringLiteral("<tr><td colspan='3' style='border-bottom:1px solid %1; padding-top:12px'><b>%2</b></td></tr>")
                         .arg(line, group.toHtmlEscaped());
         }
-        html += QStringLiteral("<tr><td width='12%'>%1</td><td width='30%'>%2</td><td>%3")
+        html += QStringLiteral("<tr><td width='18%'>%1</td><td width='28%'>%2</td><td>%3")
                     .arg(state_html(row.state), row.subject.toHtmlEscaped(), row.found.toHtmlEscaped());
         if (!row.follows.isEmpty()) html += QStringLiteral("<br><span style='color:%1'>%2</span>").arg(soft, row.follows.toHtmlEscaped());
         html += QStringLiteral("</td></tr>");
