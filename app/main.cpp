@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
+#include "base/message.h"
 #include "base/work_folder.h"
 #include "cli/drawing/drawing_commands.h"
 #include "cli/live/live_commands.h"
@@ -151,7 +152,11 @@ int main(int argc, char** argv) {
     sweep_temporary_folder();
     const Asked asked = asked_of(argc, argv);
     if (!asked.in_a_known_language) {
-        std::cerr << "ullage: " << ullage::utf8_of(*asked.language) << " is no language of this program; use `--language` with en, de, fr or es\n";
+        speak_as_asked({});
+        std::cerr << "ullage: "
+                  << ullage::say(ullage::phrase("commands", "%1 is no language of this program; use `--language` with en, de, fr or es"),
+                                 ullage::utf8_of(*asked.language))
+                  << '\n';
         return ullage::exit_usage;
     }
     const std::vector<std::string>& args = asked.args;
@@ -164,7 +169,11 @@ int main(int argc, char** argv) {
         return ullage::run_command(args, all_commands(), std::cout, std::cerr);
     }
     if (!display_is_named()) {
-        std::cerr << "ullage: there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`\n";
+        speak_as_asked(asked.language);
+        std::cerr << "ullage: "
+                  << ullage::say(ullage::phrase("commands", "there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or "
+                                                            "`ullage --help`"))
+                  << '\n';
         return ullage::exit_bad_input;
     }
     return run_window(argc, argv, asked);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "chart_content/run_charts.h"
 
+#include "base/number.h"
 #include "chart_content/thinned_points.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
@@ -27,7 +28,8 @@ QString meter_words(const RunRecord& record) {
     if (!record.meter) return {};
     QString words = QStringLiteral("; ") + text_of(record.meter->name);
     if (!record.meter->certificate.number.empty() && !record.meter->points.empty()) return words + ullage::tr(", calibrated");
-    return record.meter->limit_percent ? words + QStringLiteral(", ±%1\u00A0%").arg(*record.meter->limit_percent, 0, 'g', 4) : words;
+    return record.meter->limit_percent ? words + QStringLiteral(", ±%1\u00A0%").arg(text_of(say_digits(exact_text(*record.meter->limit_percent))))
+                                       : words;
 }
 
 /// Builds one chart of a run; x is hours since the first reading.
@@ -266,7 +268,7 @@ RunChart energy_chart(const RunRecord& record, const RunAnalysis& analysis, cons
     if (rated_wh) {
         builder.finish(gauge_log_series(builder, record, analysis, *rated_wh));
         builder.finish(gauge_implied_series(builder, record, *rated_wh));
-        content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(*rated_wh, 0, 'g', 6)});
+        content.horizontal_lines.push_back({*rated_wh, tr("rated %1").arg(text_of(say_digits(exact_text(*rated_wh))))});
     }
     builder.finish(delivered_series(builder, record, analysis));
     if (analysis.energy.cut_off && !content.series.empty()) mark_cut_off(builder, *analysis.energy.cut_off);

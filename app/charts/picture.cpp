@@ -38,10 +38,11 @@ ChartLook look_of(const PictureSpec& spec) {
 Result<void> check(const PictureSpec& spec) {
     if (spec.size.width() < 1 || spec.size.height() < 1 || spec.size.width() > longest_side || spec.size.height() > longest_side)
         return Error{Failure::bad_input,
-                     "a picture of " + std::to_string(spec.size.width()) + " by " + std::to_string(spec.size.height()) + " cannot be drawn",
-                     "picture size", "choose sides from 1 to " + std::to_string(longest_side)};
+                     say(phrase("charts", "a picture of %1 by %2 cannot be drawn"), say_number(spec.size.width()), say_number(spec.size.height())),
+                     say(phrase("charts", "picture size")), say(phrase("charts", "choose sides from 1 to %1"), say_number(longest_side))};
     if (!std::isfinite(spec.scale) || spec.scale <= 0)
-        return Error{Failure::bad_input, "the scale is not a positive number", "picture scale", "choose a scale such as 1 or 2"};
+        return Error{Failure::bad_input, say(phrase("charts", "the scale is not a positive number")), say(phrase("charts", "picture scale")),
+                     say(phrase("charts", "choose a scale such as 1 or 2"))};
     return {};
 }
 
@@ -93,7 +94,9 @@ Result<QByteArray> png_bytes(const PictureContent& content, const PictureSpec& s
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    if (!image.value().save(&buffer, "PNG")) return Error{Failure::io, "the picture could not be put into PNG form", {}, "try a smaller size"};
+    if (!image.value().save(&buffer, "PNG"))
+        return Error{
+            Failure::io, say(phrase("charts", "the picture could not be put into PNG form")), {}, say(phrase("charts", "try a smaller size"))};
     return bytes;
 }
 
@@ -104,8 +107,8 @@ Result<void> check_image(const PictureSpec& spec) {
     const double width = std::round(spec.size.width() * spec.scale);
     const double height = std::round(spec.size.height() * spec.scale);
     if (width < 1 || height < 1 || width * height > most_pixels || std::max(width, height) > 32000)
-        return Error{Failure::bad_input, "size and scale make an image that is too small or too large", "picture scale",
-                     "choose a smaller size or scale"};
+        return Error{Failure::bad_input, say(phrase("charts", "size and scale make an image that is too small or too large")),
+                     say(phrase("charts", "picture scale")), say(phrase("charts", "choose a smaller size or scale"))};
     return {};
 }
 
@@ -136,7 +139,11 @@ Result<QImage> render_picture(const PictureContent& content, const PictureSpec& 
     if (auto checked = check_image(spec); !checked) return checked.error();
     QImage image(static_cast<int>(std::round(spec.size.width() * spec.scale)), static_cast<int>(std::round(spec.size.height() * spec.scale)),
                  QImage::Format_RGB32);
-    if (image.isNull()) return Error{Failure::io, "there is not enough memory for the picture", {}, "choose a smaller size or scale"};
+    if (image.isNull())
+        return Error{Failure::io,
+                     say(phrase("charts", "there is not enough memory for the picture")),
+                     {},
+                     say(phrase("charts", "choose a smaller size or scale"))};
     image.fill(look_of(spec).ground);
     QPainter painter(&image);
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
@@ -158,7 +165,8 @@ Result<QByteArray> svg_picture(const PictureContent& content, const PictureSpec&
     generator.setViewBox(QRect(QPoint(), spec.size));
     generator.setTitle(description_of(content));
     QPainter painter;
-    if (!painter.begin(&generator)) return Error{Failure::io, "the picture could not be put into SVG form", {}, "try PNG instead"};
+    if (!painter.begin(&generator))
+        return Error{Failure::io, say(phrase("charts", "the picture could not be put into SVG form")), {}, say(phrase("charts", "try PNG instead"))};
     const auto painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
     painter.end();
     if (!painted) return painted.error();
@@ -169,9 +177,11 @@ Result<void> write_picture(const PictureContent& content, const QString& path, c
     const QFileInfo info(path);
     const QString end = info.suffix().toLower();
     if (end != QLatin1String("png") && end != QLatin1String("svg"))
-        return Error{Failure::bad_input, "a picture's name must end in .png or .svg", utf8_of(path), "add the ending that you want"};
+        return Error{Failure::bad_input, say(phrase("charts", "a picture's name must end in .png or .svg")), utf8_of(path),
+                     say(phrase("charts", "add the ending that you want"))};
     if (!info.absoluteDir().exists())
-        return Error{Failure::not_found, "the folder does not exist", utf8_of(info.absolutePath()), "make the folder or choose another"};
+        return Error{Failure::not_found, say(phrase("charts", "the folder does not exist")), utf8_of(info.absolutePath()),
+                     say(phrase("charts", "make the folder or choose another"))};
     const auto bytes = end == QLatin1String("png") ? png_bytes(content, spec) : svg_picture(content, spec);
     if (!bytes) return bytes.error();
     return write_whole_file(native_path(path), {bytes.value().constData(), static_cast<std::size_t>(bytes.value().size())}, replacing);

@@ -33,7 +33,10 @@ ChartContent in_view(const LineChart& chart) {
     return content;
 }
 
-Error nothing_drawn() { return {Failure::bad_input, "there is nothing drawn here yet", "picture", "choose a run with readings"}; }
+Error nothing_drawn() {
+    return {Failure::bad_input, say(phrase("charts", "there is nothing drawn here yet")), say(phrase("charts", "picture")),
+            say(phrase("charts", "choose a run with readings"))};
+}
 
 } // namespace
 

@@ -14,8 +14,8 @@ namespace ullage {
 
 namespace {
 
-std::function<Result<double>(std::string_view)> hours_a_day(const char* what) {
-    return number_in({{"h", 1}, {"hours", 1}, {"hour", 1}, {"min", 1.0 / 60}}, {what, false});
+std::function<Result<double>(std::string_view)> hours_a_day() {
+    return number_in({{"h", 1}, {"hours", 1}, {"hour", 1}, {say(phrase("dialogs", "hours")), 1}, {"min", 1.0 / 60}}, {{}, false});
 }
 
 } // namespace
@@ -61,7 +61,7 @@ ApplianceForm::ApplianceForm(const Appliance& appliance, const std::string& list
 
 void ApplianceForm::read() {
     appliance_.name = text(name_, tr("The appliance needs a name."));
-    const auto count = number(count_, number_in({}, {"how many there are"})).value_or(1);
+    const auto count = number(count_, number_in({}, {say(phrase("dialogs", "how many there are"))})).value_or(1);
     if (count != std::floor(count) || count < 1 || count > most_alike) explain(count_, tr("Enter a whole number, 1 to %1.").arg(most_alike));
     else appliance_.count = static_cast<int>(count);
     appliance_.always_connected = connected_->currentIndex() == 1;
@@ -71,19 +71,22 @@ void ApplianceForm::read() {
 
 void ApplianceForm::readPower() {
     const auto limit = [](double value, double low, double high) { return value > low && value <= high; };
-    appliance_.power_w = number(power_, above_zero(parse_power_w, "the power"));
-    const double duty = number(duty_, number_in({{"%", 1}}, {"the duty"})).value_or(100);
+    appliance_.power_w = number(power_, above_zero(parse_power_w, say(phrase("dialogs", "the power"))));
+    const double duty = number(duty_, number_in({{"%", 1}}, {say(phrase("dialogs", "the duty"))})).value_or(100);
     if (!limit(duty, 0, 100)) explain(duty_, tr("The duty is a share of the time: more than 0 %, at most 100 %."));
     appliance_.duty = duty / 100;
-    const auto energy = number(measured_, above_zero(parse_energy_wh, "the measured energy"));
-    const auto over = number(over_, number_in({{"h", 1}, {"hours", 1}, {"d", 24}, {"days", 24}}, {"the time over which it was measured"}));
+    const auto energy = number(measured_, above_zero(parse_energy_wh, say(phrase("dialogs", "the measured energy"))));
+    const auto over = number(
+        over_,
+        number_in({{"h", 1}, {"hours", 1}, {say(phrase("dialogs", "hours")), 1}, {"d", 24}, {"days", 24}, {say(phrase("dialogs", "days")), 24}},
+                  {say(phrase("dialogs", "the time over which it was measured"))}));
     appliance_.measured.reset();
     if (energy && over) appliance_.measured = MeasuredUse{*energy, *over};
     else if (energy && over_->text().trimmed().isEmpty()) explain(over_, tr("Say over how many hours that energy was measured."));
     else if (over && measured_->text().trimmed().isEmpty()) explain(measured_, tr("Say how much energy was measured over those hours."));
     if (power_->text().trimmed().isEmpty() && measured_->text().trimmed().isEmpty())
         explain(power_, tr("Enter its power while on, or below what it took over some hours."));
-    appliance_.start_peak_w = number(start_, above_zero(parse_power_w, "the power of its start"));
+    appliance_.start_peak_w = number(start_, above_zero(parse_power_w, say(phrase("dialogs", "the power of its start"))));
     if (appliance_.power_w && appliance_.measured && mean_in_use_w(appliance_) > *appliance_.power_w * (1 + 1e-9))
         explain(measured_,
                 tr("That is %1 W on average, more than its power while on. Correct one of the two.").arg(mean_in_use_w(appliance_), 0, 'f', 1));
@@ -92,11 +95,11 @@ void ApplianceForm::readPower() {
 }
 
 void ApplianceForm::readUse() {
-    const auto hours = number(hours_, hours_a_day("the hours per day"));
+    const auto hours = number(hours_, hours_a_day());
     if (hours_->text().trimmed().isEmpty()) explain(hours_, tr("Say for how many hours of a day it is in use."));
     else if (hours && !(*hours > 0 && *hours <= 24)) explain(hours_, tr("A day has 24 h: enter more than 0 h, at most 24 h."));
     appliance_.hours_per_day = hours.value_or(0);
-    const auto night = number(night_, hours_a_day("the hours at night")).value_or(0);
+    const auto night = number(night_, hours_a_day()).value_or(0);
     if (hours && !(night >= 0 && night <= *hours)) explain(night_, tr("At most its hours per day lie at night."));
     appliance_.night_hours = night;
 }

@@ -18,9 +18,9 @@ bool ends_with_word(std::string_view text, std::string_view word) {
                       [](char a, char b) { return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b)); });
 }
 
-std::string expected_words(const std::vector<UnitWord>& units) {
-    if (units.empty()) return "enter a number, such as 1.5";
-    return "enter a number, such as 1.5 " + units.front().word;
+Message expected_words(const std::vector<UnitWord>& units) {
+    if (units.empty()) return say(phrase("dialogs", "enter a number, such as 1.5"));
+    return say(phrase("dialogs", "enter a number, such as 1.5 %1"), units.front().word);
 }
 
 } // namespace
@@ -39,19 +39,25 @@ std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> 
             break;
         }
         const auto parsed = parse_number(digits);
-        if (!parsed) return Error{Failure::bad_input, "`" + std::string(trimmed(text)) + "` is not understood", {}, expected_words(units)};
+        if (!parsed) return Error{Failure::bad_input, say(phrase("dialogs", "`%1` is not understood"), trimmed(text)), {}, expected_words(units)};
         const double value = parsed.value() * factor;
         if (limits.above_zero && !(value > 0))
-            return Error{Failure::bad_input, limits.what + " must be more than 0", {}, "leave the field empty where nothing is stated"};
+            return Error{Failure::bad_input,
+                         say(phrase("dialogs", "%1 must be more than 0"), limits.what),
+                         {},
+                         say(phrase("dialogs", "leave the field empty where nothing is stated"))};
         return value;
     };
 }
 
-std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, std::string what) {
+std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, Message what) {
     return [parse = std::move(parse), what = std::move(what)](std::string_view text) -> Result<double> {
         auto parsed = parse(text);
         if (parsed && !(parsed.value() > 0))
-            return Error{Failure::bad_input, what + " must be more than 0", {}, "leave the field empty where nothing is stated"};
+            return Error{Failure::bad_input,
+                         say(phrase("dialogs", "%1 must be more than 0"), what),
+                         {},
+                         say(phrase("dialogs", "leave the field empty where nothing is stated"))};
         return parsed;
     };
 }

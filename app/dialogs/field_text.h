@@ -21,7 +21,7 @@ struct UnitWord {
 
 /// Limits of a field's value, and the words for it, e.g. "the mass".
 struct FieldLimits {
-    std::string what;
+    Message what;
     bool above_zero = true; ///< else any sign
 };
 
@@ -30,7 +30,7 @@ struct FieldLimits {
 [[nodiscard]] std::function<Result<double>(std::string_view)> number_in(std::vector<UnitWord> units, FieldLimits limits);
 
 /// `parse`, refusing 0 besides: for claims, of which 0 would be no claim.
-[[nodiscard]] std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, std::string what);
+[[nodiscard]] std::function<Result<double>(std::string_view)> above_zero(std::function<Result<double>(std::string_view)> parse, Message what);
 
 /// The text that a field starts with; empty for an absent value.
 [[nodiscard]] QString field_text(const std::optional<double>& value, const QString& unit = {});

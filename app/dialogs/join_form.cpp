@@ -58,7 +58,7 @@ void JoinForm::showArrivals(const QString& other) {
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list->setMinimumHeight(height_of(*list, std::min(arrival_lines, static_cast<int>(plan_.arrivals.size()) + 1)));
     for (const JoinArrival& arrival : plan_.arrivals) {
-        const QString title = text_of(arrival.title), content = text_of(arrival_text(arrival));
+        const QString title = text_of(arrival.title), content = text_of(say_arrival(arrival));
         const QString line = content.isEmpty() ? title : tr("%1: %2", "a run, and what comes in of it").arg(title, content);
         list->addItem(arrival.needs.empty() ? line : tr("%1 – only where its line below is ticked").arg(line));
     }
@@ -84,7 +84,7 @@ void JoinForm::showDifferences() {
         item->setFirstColumnSpanned(true);
         item->setToolTip(field_column, item->text(field_column));
         for (const JoinField& field : difference.fields) {
-            const auto shown = [](const std::string& value) { return value.empty() ? tr("not stated") : text_of(value); };
+            const auto shown = [](const Message& value) { return value.empty() ? tr("not stated") : text_of(value); };
             auto* line = new QTreeWidgetItem(item, {text_of(field.name), shown(field.here), shown(field.there)});
             for (const int column : {here_column, there_column}) line->setToolTip(column, line->text(column));
             line->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
@@ -124,7 +124,7 @@ void JoinForm::showDifferences() {
 void JoinForm::showNotices() {
     if (plan_.notices.empty()) return;
     QStringList words;
-    for (const std::string& notice : plan_.notices) words << text_of(notice).toHtmlEscaped();
+    for (const Message& notice : plan_.notices) words << text_of(notice).toHtmlEscaped();
     constexpr qsizetype most_told = 6;
     if (words.size() > most_told) {
         const qsizetype more = words.size() - most_told;

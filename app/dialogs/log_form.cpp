@@ -172,7 +172,7 @@ Result<TraceReadOptions> LogForm::readOptions() const {
     if (first != record_.readings.end()) options.start_ms = first->values.time_ms;
     if (const auto typed = utf8_of(start_->text().trimmed()); !typed.empty()) {
         const auto start = parse_iso8601(typed, options.zone);
-        if (!start) return Error{Failure::bad_input, start.error().what, "start of the log", start.error().remedy};
+        if (!start) return Error{Failure::bad_input, start.error().what, say(phrase("dialogs", "start of the log")), start.error().remedy};
         options.start_ms = start.value();
     }
     std::string typed = utf8_of(offset_->text().trimmed());
@@ -181,7 +181,8 @@ Result<TraceReadOptions> LogForm::readOptions() const {
     if (negative || typed.front() == '+') typed.erase(0, 1);
     ClockParts parts;
     if (!read_clock(typed, false, parts) || parts.offset_minutes)
-        return Error{Failure::bad_input, "this is no time", "clock is behind by", "write it like 0:00:12 or -0:01:30: hours, minutes, seconds"};
+        return Error{Failure::bad_input, say(phrase("dialogs", "this is no time")), say(phrase("dialogs", "clock is behind by")),
+                     say(phrase("dialogs", "write it like 0:00:12 or -0:01:30: hours, minutes, seconds"))};
     options.offset_ms = negative ? -parts.ms : parts.ms;
     if (options.offset_ms == estimated_ms_) options.offset_u_s = estimated_u_s_;
     return options;
@@ -311,7 +312,7 @@ void LogForm::checkWhole() {
 void LogForm::read() {
     const auto options = readOptions();
     if (!options) {
-        explain(options.error().where == "start of the log" ? start_ : offset_, text_of(options.error().sentence()));
+        explain(options.error().where == say(phrase("dialogs", "start of the log")) ? start_ : offset_, text_of(options.error().sentence()));
         return;
     }
     look();

@@ -86,17 +86,17 @@ void MeterForm::showValues() {
 
 void MeterForm::read() {
     meter_.name = text(name_, tr("The meter needs a name, by which lists and sheets call it."));
-    meter_.step_wh = number(step_, above_zero(parse_energy_wh, "the register step"));
-    meter_.limit_percent = number(limit_, number_in({{"%", 1}}, {"the error limit"}));
+    meter_.step_wh = number(step_, above_zero(parse_energy_wh, say(phrase("dialogs", "the register step"))));
+    meter_.limit_percent = number(limit_, number_in({{"%", 1}}, {say(phrase("dialogs", "the error limit"))}));
     if (meter_.limit_percent && *meter_.limit_percent > 100)
         explain(limit_, tr("An error limit over 100 % says nothing; enter a percentage of the reading."));
-    meter_.load_part_percent = number(load_part_, number_in({{"%", 1}}, {"the part of each load"}));
+    meter_.load_part_percent = number(load_part_, number_in({{"%", 1}}, {say(phrase("dialogs", "the part of each load"))}));
     if (meter_.load_part_percent && *meter_.load_part_percent > meter_.limit_percent.value_or(0))
         explain(load_part_, tr("It is a part of the error limit, so it cannot be larger; leave it empty for a quarter."));
-    meter_.span_wh = number(span_, above_zero(parse_energy_wh, "the register span"));
+    meter_.span_wh = number(span_, above_zero(parse_energy_wh, say(phrase("dialogs", "the register span"))));
     if (meter_.span_wh && meter_.step_wh && *meter_.span_wh <= *meter_.step_wh)
         explain(span_, tr("The span must be larger than one step of the register."));
-    meter_.correction = number(correction_, number_in({}, {"the correction"})).value_or(1.0);
+    meter_.correction = number(correction_, number_in({}, {say(phrase("dialogs", "the correction"))})).value_or(1.0);
     meter_.remark = text(remark_);
     readCertificate();
     reason_ = why_ != nullptr ? text(why_) : std::string();
@@ -105,7 +105,7 @@ void MeterForm::read() {
 void MeterForm::readCertificate() {
     meter_.accuracy_class = text(class_);
     meter_.standard = text(standard_);
-    meter_.starting_current_a = number(starting_current_, number_in({{"A", 1}, {"mA", 0.001}}, {"the starting current"}));
+    meter_.starting_current_a = number(starting_current_, number_in({{"A", 1}, {"mA", 0.001}}, {say(phrase("dialogs", "the starting current"))}));
     meter_.range_low_w = number(range_low_, parse_power_w);
     meter_.range_high_w = number(range_high_, parse_power_w);
     if (meter_.range_low_w && meter_.range_high_w && *meter_.range_low_w > *meter_.range_high_w)

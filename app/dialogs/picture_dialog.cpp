@@ -21,8 +21,8 @@ constexpr double px_per_inch = 96; // CSS Values and Units, level 3, 5.2: 1 in =
 constexpr double mm_per_inch = 25.4;
 constexpr double longest_px = 1e6; // beyond every limit of a picture, within those of an int
 
-std::function<Result<double>(std::string_view)> parse_side(const char* what) {
-    return number_in({{"mm", px_per_inch / mm_per_inch}, {"cm", 10 * px_per_inch / mm_per_inch}, {"in", px_per_inch}, {"px", 1}}, {what});
+std::function<Result<double>(std::string_view)> parse_side(const Phrase& what) {
+    return number_in({{"mm", px_per_inch / mm_per_inch}, {"cm", 10 * px_per_inch / mm_per_inch}, {"in", px_per_inch}, {"px", 1}}, {say(what)});
 }
 
 QString mm_text(int px) { return raw_text(exact_text(std::round(10 * px * mm_per_inch / px_per_inch) / 10)) + QStringLiteral(" mm"); }
@@ -68,7 +68,7 @@ PictureDialog::PictureDialog(const PictureSpec& start, QWidget* parent, Purpose 
 }
 
 std::optional<double> PictureDialog::side(const QLineEdit& field) const {
-    const auto parsed = parse_side("the side")(utf8_of(field.text().trimmed()));
+    const auto parsed = parse_side(phrase("dialogs", "the side"))(utf8_of(field.text().trimmed()));
     return parsed ? std::optional(parsed.value()) : std::nullopt;
 }
 
@@ -86,7 +86,7 @@ void PictureDialog::showPixels() {
 
 void PictureDialog::read() {
     PictureSpec chosen = spec_;
-    for (const auto& [field, what] : {std::pair{width_, "the width"}, std::pair{height_, "the height"}}) {
+    for (const auto& [field, what] : {std::pair{width_, phrase("dialogs", "the width")}, std::pair{height_, phrase("dialogs", "the height")}}) {
         if (field->text().trimmed().isEmpty()) explain(field, tr("A picture needs this side, such as 160 mm."));
         const int px = rounded_px(number(field, parse_side(what)).value_or(0));
         field == width_ ? chosen.size.setWidth(px) : chosen.size.setHeight(px);

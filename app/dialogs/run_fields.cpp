@@ -75,19 +75,25 @@ std::optional<ChargeSource> chosen_charge_source(const QComboBox& combo) {
 Result<double> parse_ambient_c(std::string_view text) {
     const auto typed = trimmed(text);
     const bool fahrenheit = !typed.empty() && (typed.back() == 'F' || typed.back() == 'f');
-    auto parsed = number_in({{"°C", 1}, {"C", 1}, {"°F", 1}, {"F", 1}, {"°", 1}}, {"the temperature", false})(typed);
+    auto parsed = number_in({{"°C", 1}, {"C", 1}, {"°F", 1}, {"F", 1}, {"°", 1}}, {{}, false})(typed);
     if (!parsed) return parsed;
     const double ambient_c = fahrenheit ? (parsed.value() - 32) / 1.8 : parsed.value();
     if (ambient_c < coldest_c || ambient_c > hottest_c)
-        return Error{Failure::bad_input, "`" + std::string(typed) + "` is outside what a bench can be", {}, "enter degrees Celsius, such as 18"};
+        return Error{Failure::bad_input,
+                     say(phrase("dialogs", "`%1` is outside what a bench can be"), typed),
+                     {},
+                     say(phrase("dialogs", "enter degrees Celsius, such as 18"))};
     return ambient_c;
 }
 
 Result<double> parse_noticed_min(std::string_view text) {
-    static const auto parse = number_in({{"min", 1}, {"h", 60}}, {"how late the end was noticed", false});
+    static const auto parse = number_in({{"min", 1}, {"h", 60}}, {{}, false});
     const auto minutes = parse(text);
     if (minutes && minutes.value() < 0)
-        return Error{Failure::bad_input, "nobody notices an end before it happens", {}, "type 0 where it was noted as it happened"};
+        return Error{Failure::bad_input,
+                     say(phrase("dialogs", "nobody notices an end before it happens")),
+                     {},
+                     say(phrase("dialogs", "type 0 where it was noted as it happened"))};
     return minutes;
 }
 

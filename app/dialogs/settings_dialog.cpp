@@ -51,11 +51,14 @@ QCheckBox* check(const char* name, const QString& text, bool on) {
 }
 
 Result<double> parse_days(std::string_view text) {
-    const Result<double> days = number_in({{"days", 1}, {"day", 1}, {"d", 1}}, {"the number of days", false})(text);
+    const Result<double> days = number_in({{say(phrase("dialogs", "days")), 1}, {"days", 1}, {"day", 1}, {"d", 1}}, {{}, false})(text);
     if (!days) return days;
     const double least = Settings::least_backup_days, most = Settings::most_backup_days;
     if (days.value() < least || days.value() > most || days.value() != std::floor(days.value()))
-        return Error{Failure::bad_input, "copies are kept for whole days from 1 to 3650", {}, "enter a number such as 30"};
+        return Error{Failure::bad_input,
+                     say(phrase("dialogs", "copies are kept for whole days from 1 to 3650")),
+                     {},
+                     say(phrase("dialogs", "enter a number such as 30"))};
     return days;
 }
 

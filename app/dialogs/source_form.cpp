@@ -169,7 +169,7 @@ std::optional<LiveSource> SourceForm::stated() {
         const auto station = parse_number(utf8_of(station_->text()));
         if (station && station.value() == std::floor(station.value()) && station.value() >= 0 && station.value() <= 255)
             stated.station = static_cast<int>(station.value());
-        else wrong(station_, {Failure::bad_input, "a station is a number from 0 to 255", {}, {}});
+        else wrong(station_, {Failure::bad_input, say(phrase("dialogs", "a station is a number from 0 to 255")), {}, {}});
     }
     if (has_line_settings(stated.kind)) {
         const auto line = line_settings_from(utf8_of(line_->text().simplified()));
@@ -177,7 +177,7 @@ std::optional<LiveSource> SourceForm::stated() {
         else wrong(line_, line.error());
     }
     if (is_asked(stated.kind)) {
-        const auto interval = number_in({{"s", 1}, {"min", 60}}, {"the interval"})(utf8_of(interval_->text()));
+        const auto interval = number_in({{"s", 1}, {"min", 60}}, {say(phrase("dialogs", "the interval"))})(utf8_of(interval_->text()));
         if (interval) stated.interval_s = interval.value();
         else wrong(interval_, interval.error());
     }

@@ -247,7 +247,7 @@ void StartForm::read() {
     const auto zone = plain(zone_->currentText());
     if (!zone_exists(zone)) explain(zone_, tr("No such time zone is known here; choose a region and place, such as Africa/Nairobi, or UTC."));
     run.time_zone = zone;
-    const auto step = number(gauge_step_, above_zero(parse_gauge_percent, "the gauge step"));
+    const auto step = number(gauge_step_, above_zero(parse_gauge_percent, say(phrase("dialogs", "the gauge step"))));
     if (step && *step != unit().gauge_step_percent) start_.gauge_step_percent = step;
     readFirst();
     readRule();

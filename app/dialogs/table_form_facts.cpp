@@ -26,11 +26,11 @@ QString unknown_words() { return TableForm::tr("not known"); }
 /// A number, or nothing for "not known"; an error for an empty field and for what is neither.
 Result<std::optional<double>> stated_in(const QLineEdit& edit, const NumberRange& range, const QString& what) {
     const std::string typed = utf8_of(edit.text().trimmed());
-    const Error missing{Failure::bad_input, utf8_of(what), {}, "type a number, or `not known`"};
+    const Error missing{Failure::bad_input, utf8_of(what), {}, say(phrase("dialogs", "type a number, or `not known`"))};
     if (typed.empty()) return missing;
     if (edit.text().trimmed().compare(unknown_words(), Qt::CaseInsensitive) == 0) return std::optional<double>();
     const Result<double> number = parse_number(typed);
-    if (!number) return Error{Failure::bad_input, number.error().what, {}, "type a number, or `not known`"};
+    if (!number) return Error{Failure::bad_input, number.error().what, {}, say(phrase("dialogs", "type a number, or `not known`"))};
     if (auto good = check_number({}, number.value(), range); !good) return good.error();
     return std::optional(number.value());
 }

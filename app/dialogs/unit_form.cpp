@@ -83,7 +83,7 @@ void UnitForm::read() {
     unit_.chemistry = text(chemistry_);
     unit_.purchased = text(purchased_);
     if (const auto good = check_date({}, unit_.purchased); !good) explain(purchased_, tr("Write the day like 2027-02-28: year, month, day."));
-    unit_.cycles_before = number(cycles_before_, number_in({}, {"the number of cycles", false}));
+    unit_.cycles_before = number(cycles_before_, number_in({}, {{}, false}));
     readClaims();
     readPrice();
     auto tags = tags_from(text(tags_));
@@ -92,22 +92,28 @@ void UnitForm::read() {
 }
 
 void UnitForm::readClaims() {
-    unit_.rated_energy_wh = number(rated_energy_, above_zero(parse_energy_wh, "the rated energy"));
-    unit_.rated_output_w = number(rated_output_, above_zero(parse_power_w, "the rated output"));
-    unit_.peak_output_w = number(peak_output_, above_zero(parse_power_w, "the peak output"));
-    unit_.mass_kg = number(mass_, number_in({{"kg", 1}, {"g", 0.001}, {"lb", 0.45359237}}, {"the mass"}));
-    unit_.warranty_years = number(warranty_, number_in({{"years", 1}, {"year", 1}, {"a", 1}, {"months", 1.0 / 12}}, {"the warranty"}));
-    unit_.pv_max_v = number(pv_volts_, number_in({{"V", 1}, {"V DC", 1}}, {"the voltage limit"}));
-    unit_.pv_max_a = number(pv_amps_, number_in({{"A", 1}}, {"the current limit"}));
-    unit_.pv_max_w = number(pv_watts_, above_zero(parse_power_w, "the power limit"));
-    unit_.pv_start_v = number(pv_start_, number_in({{"V", 1}, {"V DC", 1}}, {"the start voltage"}));
-    unit_.pv_short_circuit_a = number(pv_short_circuit_, number_in({{"A", 1}}, {"the short-circuit current"}));
+    unit_.rated_energy_wh = number(rated_energy_, above_zero(parse_energy_wh, say(phrase("dialogs", "the rated energy"))));
+    unit_.rated_output_w = number(rated_output_, above_zero(parse_power_w, say(phrase("dialogs", "the rated output"))));
+    unit_.peak_output_w = number(peak_output_, above_zero(parse_power_w, say(phrase("dialogs", "the peak output"))));
+    unit_.mass_kg = number(mass_, number_in({{"kg", 1}, {"g", 0.001}, {"lb", 0.45359237}}, {say(phrase("dialogs", "the mass"))}));
+    unit_.warranty_years = number(warranty_, number_in({{say(phrase("dialogs", "years")), 1},
+                                                        {"years", 1},
+                                                        {"year", 1},
+                                                        {"a", 1},
+                                                        {say(phrase("dialogs", "months")), 1.0 / 12},
+                                                        {"months", 1.0 / 12}},
+                                                       {say(phrase("dialogs", "the warranty"))}));
+    unit_.pv_max_v = number(pv_volts_, number_in({{"V", 1}, {"V DC", 1}}, {say(phrase("dialogs", "the voltage limit"))}));
+    unit_.pv_max_a = number(pv_amps_, number_in({{"A", 1}}, {say(phrase("dialogs", "the current limit"))}));
+    unit_.pv_max_w = number(pv_watts_, above_zero(parse_power_w, say(phrase("dialogs", "the power limit"))));
+    unit_.pv_start_v = number(pv_start_, number_in({{"V", 1}, {"V DC", 1}}, {say(phrase("dialogs", "the start voltage"))}));
+    unit_.pv_short_circuit_a = number(pv_short_circuit_, number_in({{"A", 1}}, {say(phrase("dialogs", "the short-circuit current"))}));
     if (unit_.pv_short_circuit_a && unit_.pv_max_a && *unit_.pv_short_circuit_a < *unit_.pv_max_a)
         explain(pv_short_circuit_, tr("The short-circuit current must not lie below the current limit."));
     if (unit_.pv_start_v && unit_.pv_max_v && *unit_.pv_start_v >= *unit_.pv_max_v)
         explain(pv_start_, tr("The start voltage must lie below the voltage limit."));
-    unit_.charge_time_h = number(charge_time_, number_in({{"h", 1}, {"min", 1.0 / 60}}, {"the charge time"}));
-    const auto step = number(gauge_step_, number_in({{"%", 1}, {"pt", 1}}, {"the gauge step"}));
+    unit_.charge_time_h = number(charge_time_, number_in({{"h", 1}, {"min", 1.0 / 60}}, {say(phrase("dialogs", "the charge time"))}));
+    const auto step = number(gauge_step_, number_in({{"%", 1}, {"pt", 1}}, {say(phrase("dialogs", "the gauge step"))}));
     if (step && *step > 50) explain(gauge_step_, tr("A gauge step of more than 50 % shows nothing; enter what the gauge counts by."));
     unit_.gauge_step_percent = step.value_or(1.0);
 }
@@ -115,8 +121,8 @@ void UnitForm::readClaims() {
 void UnitForm::readPrice() {
     static const QRegularExpression three_letters(QStringLiteral("^[A-Za-z]{3}$"));
     const auto code = currency_->text().trimmed();
-    unit_.price = number(price_, number_in({}, {"the price"}));
-    unit_.paid_price = number(paid_price_, number_in({}, {"the price paid"}));
+    unit_.price = number(price_, number_in({}, {say(phrase("dialogs", "the price"))}));
+    unit_.paid_price = number(paid_price_, number_in({}, {say(phrase("dialogs", "the price paid"))}));
     if (!code.isEmpty() && !three_letters.match(code).hasMatch())
         explain(currency_, tr("Enter the currency's three letters (ISO 4217), such as EUR or KES."));
     else if ((unit_.price || unit_.paid_price) && code.isEmpty())

@@ -24,13 +24,17 @@ Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>
     if (!photo_uuids.empty()) change.photos.push_back(run.uuid);
     if (auto updated = state_->book->update(run); !updated) {
         // Nothing is deleted in a logbook: the reading is taken out of sight again.
-        if (const auto hidden = state_->book->set_withdrawn(reading_uuid, true, "the run was not ended"); hidden) state_->applied(change);
+        if (const auto hidden = state_->book->set_withdrawn(reading_uuid, true, say(phrase("document", "the run was not ended"))); hidden)
+            state_->applied(change);
         return updated;
     }
     const auto put = [reading_uuid](bool withdrawn, const Run& stated) -> StoreCommand::Step {
         return [reading_uuid, withdrawn, stated](Logbook& book) -> Result<void> {
             if (auto updated = book.update(stated); !updated) return updated;
-            if (const auto done = book.set_withdrawn(reading_uuid, withdrawn, withdrawn ? "undone" : "redone"); !done) return done.error();
+            if (const auto done =
+                    book.set_withdrawn(reading_uuid, withdrawn, say(withdrawn ? phrase("document", "undone") : phrase("document", "redone")));
+                !done)
+                return done.error();
             return {};
         };
     };

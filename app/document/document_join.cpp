@@ -57,9 +57,9 @@ Result<Joined> Document::join(const Logbook& other, const std::set<std::string>&
     change.units = change.meters = change.runs = change.pv_sheets = change.load_lists = true;
     change.readings.assign(steps->changed_runs.begin(), steps->changed_runs.end());
     change.photos = change.readings;
-    const QString text = QStringLiteral("join %1").arg(shown_path(QFileInfo(path_text(other.path().string())).fileName()));
+    const QString name = shown_path(QFileInfo(path_text(other.path().string())).fileName());
     undo_stack_.push(new StoreCommand(
-        *state_, text, change, [steps](Logbook& book) { return redo_join(book, *steps); },
+        *state_, tr("join %1").arg(name), change, [steps](Logbook& book) { return redo_join(book, *steps); },
         [steps](Logbook& book) { return undo_join(book, *steps); }));
     if (fresh) {
         state_->units = std::move(fresh.value().units);
@@ -71,7 +71,7 @@ Result<Joined> Document::join(const Logbook& other, const std::set<std::string>&
         emit error(text_of(fresh.error().sentence()));
     }
     state_->announce(change, true);
-    emit stepDone(QStringLiteral("Joined %1").arg(text.section(QLatin1Char(' '), 1)));
+    emit stepDone(tr("Joined %1").arg(name));
     return joined;
 }
 

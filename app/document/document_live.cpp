@@ -30,7 +30,9 @@ Result<LiveTrace> Document::beginLive(const RunId& run_uuid, const LiveSource& s
 }
 
 Result<void> Document::writeLive(LiveTrace& live, std::span<const TraceSample> samples, long left_out) {
-    if (state_->importing) return Error{Failure::io, "the logbook is busy", {}, "what has come waits and is recorded then"};
+    if (state_->importing)
+        return Error{
+            Failure::io, say(phrase("document", "the logbook is busy")), {}, say(phrase("document", "what has come waits and is recorded then"))};
     if (!state_->book) return State::nothingOpen();
     return live.write(*state_->book, samples, left_out);
 }

@@ -61,7 +61,7 @@ Result<Reading> Document::record(const RunId& run_uuid, const ReadingValues& val
     Change change = of_reading(uuid, run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
     state_->push({tr("record %1").arg(reading_words(*this, run_uuid, values)), tr("Recorded %1").arg(values_words(*this, run_uuid, values))}, change,
-                 reading_withdrawn(uuid, false, "redone"), reading_withdrawn(uuid, true, "undone"));
+                 reading_withdrawn(uuid, false, say(phrase("document", "redone"))), reading_withdrawn(uuid, true, say(phrase("document", "undone"))));
     return noted;
 }
 
@@ -84,7 +84,8 @@ Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vecto
         auto noted = state_->book->record(run_uuid, values[i], i + 1 == values.size() ? photo_uuids : std::vector<PhotoId>());
         if (!noted) {
             // Nothing is deleted in a logbook: what was noted before is taken out of sight again.
-            if (!uuids.empty() && put(uuids, true, "not all of it could be recorded")(*state_->book)) state_->applied(change);
+            if (!uuids.empty() && put(uuids, true, say(phrase("document", "not all of it could be recorded")))(*state_->book))
+                state_->applied(change);
             return noted;
         }
         last = noted.value();
@@ -92,7 +93,7 @@ Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vecto
     }
     state_->push(
         {tr("record %1").arg(reading_words(*this, run_uuid, values.back())), tr("Recorded %1").arg(values_words(*this, run_uuid, values.back()))},
-        change, put(uuids, false, "redone"), put(uuids, true, "undone"));
+        change, put(uuids, false, say(phrase("document", "redone"))), put(uuids, true, say(phrase("document", "undone"))));
     return *last;
 }
 
@@ -106,8 +107,8 @@ Result<Reading> Document::amend(const ReadingId& reading_uuid, const ReadingValu
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
     state_->push({tr("amend %1").arg(reading_words(*this, run_uuid, values)), tr("Amended to %1").arg(values_words(*this, run_uuid, values))},
-                 of_reading(reading_uuid, run_uuid), amended(reading_uuid, values, why.empty() ? "redone" : why),
-                 amended(reading_uuid, before, "undone"));
+                 of_reading(reading_uuid, run_uuid), amended(reading_uuid, values, why.empty() ? say(phrase("document", "redone")).text() : why),
+                 amended(reading_uuid, before, say(phrase("document", "undone"))));
     return changed;
 }
 
@@ -121,8 +122,9 @@ Result<void> Document::withdrawReading(const ReadingId& reading_uuid, const QStr
     if (!done) return done.error();
     const ReadingValues& left = done.value().values;
     state_->push({tr("withdraw %1").arg(reading_words(*this, run_uuid, left)), tr("Withdrawn: %1").arg(values_words(*this, run_uuid, left))},
-                 of_reading(reading_uuid, run_uuid), reading_withdrawn(reading_uuid, true, why.empty() ? "redone" : why),
-                 reading_withdrawn(reading_uuid, false, "undone"));
+                 of_reading(reading_uuid, run_uuid),
+                 reading_withdrawn(reading_uuid, true, why.empty() ? say(phrase("document", "redone")).text() : why),
+                 reading_withdrawn(reading_uuid, false, say(phrase("document", "undone"))));
     return {};
 }
 

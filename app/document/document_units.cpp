@@ -85,7 +85,8 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
     change.meters = true;
     state_->push(
         {tr("edit meter %1").arg(text_of(meter.name)), tr("Changed meter %1").arg(text_of(meter.name))}, change,
-        [meter, reason](Logbook& book) { return book.update(meter, reason); }, [before](Logbook& book) { return book.update(before, "undone"); });
+        [meter, reason](Logbook& book) { return book.update(meter, reason); },
+        [before](Logbook& book) { return book.update(before, say(phrase("document", "undone"))); });
     return {};
 }
 

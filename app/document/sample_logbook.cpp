@@ -29,7 +29,7 @@ namespace {
 Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
     for (const auto& name : sheets.entryList({QStringLiteral("pv-*.txt")}, QDir::Files, QDir::Name)) {
         QFile file(sheets.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", utf8_of(name), {}};
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, say(phrase("document", "the sample sheet cannot be read")), utf8_of(name), {}};
         auto read = read_pv_sheet(bytes_of(file.readAll()), utf8_of(name));
         if (!read) return read.error();
         PvSheet sheet = std::move(read.value().sheet);
@@ -43,7 +43,7 @@ Result<void> add_sample_pv_sheets(Document& document, const QDir& sheets) {
 Result<void> add_sample_load_lists(Document& document, const QDir& lists) {
     for (const auto& name : lists.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name)) {
         QFile file(lists.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample load list cannot be read", utf8_of(name), {}};
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, say(phrase("document", "the sample load list cannot be read")), utf8_of(name), {}};
         const auto list = read_load_list(bytes_of(file.readAll()), utf8_of(name));
         if (!list) return list.error();
         if (const auto added = document.addLoadList(list.value()); !added) return added.error();
@@ -57,7 +57,8 @@ Result<void> add_sample_log(Document& document, const QDir& logs, const QString&
     const QTemporaryDir folder; // a log is read from a file, and what is inside the program is none
     const QString path = folder.filePath(name);
     if (!folder.isValid() || !QFile::copy(logs.filePath(name), path))
-        return Error{Failure::io, "the sample log cannot be copied", utf8_of(path), "make room in the folder for temporary files"};
+        return Error{Failure::io, say(phrase("document", "the sample log cannot be copied")), utf8_of(path),
+                     say(phrase("document", "make room in the folder for temporary files"))};
     TraceReadOptions options;
     options.zone = record.run.time_zone;
     const auto preview = preview_trace(utf8_of(path), {}, {}, options);
@@ -78,11 +79,15 @@ QDir sample_folder() {
 Result<std::vector<std::pair<QString, RunRecord>>> sample_sheets() {
     const QDir sheets = sample_folder();
     const auto names = sheets.entryList({QStringLiteral("*.csv")}, QDir::Files, QDir::Name);
-    if (names.isEmpty()) return Error{Failure::not_found, "this build holds no sample run sheets", {}, "make a new logbook instead"};
+    if (names.isEmpty())
+        return Error{Failure::not_found,
+                     say(phrase("document", "this build holds no sample run sheets")),
+                     {},
+                     say(phrase("document", "make a new logbook instead"))};
     std::vector<std::pair<QString, RunRecord>> read;
     for (const auto& name : names) {
         QFile file(sheets.filePath(name));
-        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, "the sample sheet cannot be read", utf8_of(name), {}};
+        if (!file.open(QFile::ReadOnly)) return Error{Failure::io, say(phrase("document", "the sample sheet cannot be read")), utf8_of(name), {}};
         auto sheet = read_run_sheet(bytes_of(file.readAll()), utf8_of(name));
         if (!sheet) return sheet.error();
         read.emplace_back(name, std::move(sheet.value().record));
@@ -97,7 +102,7 @@ Result<void> make_sample_logbook(const QString& path, const Clock& clock) {
     const auto sheets = sample_sheets();
     if (!sheets) return sheets.error();
     if (!QDir().mkpath(QFileInfo(path).absolutePath()))
-        return Error{Failure::io, "the folder cannot be made", utf8_of(QFileInfo(path).absolutePath()), {}};
+        return Error{Failure::io, say(phrase("document", "the folder cannot be made")), utf8_of(QFileInfo(path).absolutePath()), {}};
     const QEventLoop timers;    // the document has some, which a thread without one would complain of
     const QTemporaryDir folder; // half a sample would be taken for the whole of it at the next start
     Document document(clock);

@@ -22,8 +22,8 @@ namespace {
 
 constexpr qint64 first_lines_bytes = 16 << 10;
 
-Result<std::string> text_of(const QString& path, const std::string& what) {
-    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, "this is no file", utf8_of(path), "choose a " + what};
+Result<std::string> text_of(const QString& path, const Phrase& choose) {
+    if (!QFileInfo(path).isFile()) return Error{Failure::not_found, say(phrase("document", "this is no file")), utf8_of(path), say(choose)};
     return read_whole_file(native_path(path));
 }
 
@@ -63,12 +63,12 @@ bool is_load_list_file(const QString& path) {
 }
 
 bool is_pv_sheet_file(const QString& path) {
-    const auto text = text_of(path, "PV sheet");
+    const auto text = text_of(path, phrase("document", "choose a PV sheet"));
     return text && read_pv_sheet(text.value(), {}).ok();
 }
 
 Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& path) {
-    const auto text = text_of(path, "PV sheet");
+    const auto text = text_of(path, phrase("document", "choose a PV sheet"));
     if (!text) return text.error();
     auto read = read_pv_sheet(text.value(), utf8_of(QFileInfo(path).fileName()));
     if (!read) return read.error();
@@ -81,11 +81,12 @@ Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& 
         known = pv_limits(unit);
     }
     if (!read.value().unit.empty() && imported.sheet.unit_uuid.empty())
-        imported.notices.push_back("the logbook has no unit named `" + read.value().unit + "`; choose one in the sheet");
+        imported.notices.push_back(say(phrase("document", "the logbook has no unit named `%1`; choose one in the sheet"), read.value().unit));
     constexpr std::optional<double> PvLimits::*limits[] = {&PvLimits::max_v, &PvLimits::max_a, &PvLimits::max_w, &PvLimits::start_v,
                                                            &PvLimits::short_circuit_a};
     if (std::ranges::any_of(limits, [&](auto limit) { return (stated.*limit) && stated.*limit != known.*limit; }))
-        imported.notices.emplace_back("limits of the PV input belong to the unit; state those of the file in the unit's claims");
+        imported.notices.push_back(
+            say(phrase("document", "limits of the PV input belong to the unit; state those of the file in the unit's claims")));
     if (imported.sheet.name.empty()) imported.sheet.name = utf8_of(QFileInfo(path).completeBaseName());
     Result<PvSheet> added = document.addPvSheet(std::move(imported.sheet));
     if (!added) return added.error();
@@ -94,7 +95,7 @@ Result<ImportedPvSheet> import_pv_sheet_file(Document& document, const QString& 
 }
 
 Result<LoadList> import_load_list_file(Document& document, const QString& path) {
-    const auto text = text_of(path, "load list");
+    const auto text = text_of(path, phrase("document", "choose a load list"));
     if (!text) return text.error();
     auto list = read_load_list(text.value(), utf8_of(QFileInfo(path).fileName()));
     if (!list) return list;
@@ -102,7 +103,7 @@ Result<LoadList> import_load_list_file(Document& document, const QString& path) 
 }
 
 Result<SheetImport> read_sheet_file(const QString& path) {
-    const auto text = text_of(path, "run sheet");
+    const auto text = text_of(path, phrase("document", "choose a run sheet"));
     if (!text) return text.error();
     return read_run_sheet(text.value(), utf8_of(QFileInfo(path).fileName()));
 }

@@ -80,15 +80,17 @@ void UnitComparer::forgetJoined() { joined_.reset(); }
 Result<OtherLogbook> UnitComparer::readLogbook(const QString& path) const {
     if (!reader_) return read_other_logbook(path, document_.clock());
     auto read = reader_(path);
-    if (!read) return Error{Failure::refused, "reading this logbook was cancelled; its units are not compared", utf8_of(path), {}};
+    if (!read)
+        return Error{Failure::refused, say(phrase("document", "reading this logbook was cancelled; its units are not compared")), utf8_of(path), {}};
     return std::move(*read);
 }
 
 Result<void> UnitComparer::addLogbook(const QString& path) {
     if (document_.isOpen() && same_file(path, document_.path()))
-        return Error{Failure::refused, "this logbook is the one that is open; its units are compared already", utf8_of(path), {}};
+        return Error{
+            Failure::refused, say(phrase("document", "this logbook is the one that is open; its units are compared already")), utf8_of(path), {}};
     if (std::ranges::any_of(logbooks_, [&](const OtherLogbook& known) { return known.error.isEmpty() && same_file(known.path, path); }))
-        return Error{Failure::refused, "the units of this logbook are compared already", utf8_of(path), {}};
+        return Error{Failure::refused, say(phrase("document", "the units of this logbook are compared already")), utf8_of(path), {}};
     auto read = readLogbook(path);
     if (!read) return read.error();
     std::erase_if(logbooks_, [&](const OtherLogbook& known) { return same_file(known.path, path); });

@@ -25,7 +25,7 @@ void IntervalsModel::setRun(const RunRecord& record, const RunAnalysis& analysis
         row.readings = {reading_uuid_at(record, from), reading_uuid_at(record, to)};
         row.cells[SpanColumn] = tr("%1 to %2").arg(raw_text(clock_text(from.time_ms, zone)), raw_text(clock_text(to.time_ms, zone)));
         row.cells[HoursColumn] = number(interval.hours, 2);
-        row.cells[PointsColumn] = raw_text(exact_text(interval.gauge_drop_pt));
+        row.cells[PointsColumn] = text_of(say_digits(exact_text(interval.gauge_drop_pt)));
         row.cells[ImpliedColumn] = number(interval.gauge_implied_wh, 0);
         row.cells[DeliveredColumn] = number(interval.delivered_wh, 0);
         row.cells[RatioColumn] = number(interval.ratio, 2);

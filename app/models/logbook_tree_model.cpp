@@ -211,8 +211,7 @@ QString LogbookTreeModel::toolTip(const Node& node) const {
     if (node.kind != Row::run) return title(node);
     const auto* record = document_.run(RunId(node.uuid));
     if (!record) return {};
-    const auto state = run_end_text(record->run.end);
-    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), raw_text(state));
+    return tr("%1, %2: %3").arg(text_of(record->unit.name), title(node), text_of(say_run_end(record->run.end)));
 }
 
 std::optional<double> LogbookTreeModel::filledWh(const UnitId& unit_uuid) const {

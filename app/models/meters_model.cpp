@@ -11,7 +11,7 @@ namespace ullage {
 
 namespace {
 
-QString stated(const std::optional<double>& value) { return value ? raw_text(exact_text(*value)) : MetersModel::tr("not stated"); }
+QString stated(const std::optional<double>& value) { return value ? text_of(say_digits(exact_text(*value))) : MetersModel::tr("not stated"); }
 
 } // namespace
 
@@ -53,7 +53,7 @@ QVariant MetersModel::data(const QModelIndex& index, int role) const {
     case StepColumn: return stated(meter.step_wh);
     case LimitColumn: return stated(meter.limit_percent);
     case SpanColumn: return stated(meter.span_wh);
-    case CorrectionColumn: return meter.points.empty() ? raw_text(exact_text(meter.correction)) : tr("by load");
+    case CorrectionColumn: return meter.points.empty() ? text_of(say_digits(exact_text(meter.correction))) : tr("by load");
     case RunsColumn: {
         const auto runs = document_.runs();
         return static_cast<int>(std::count_if(runs.begin(), runs.end(), [&meter](const RunRecord* record) {

@@ -16,7 +16,7 @@ QVariant quantity_data(const Quantity& quantity, int role, int fallback_decimals
     case Qt::AccessibleTextRole: return shown_as_it_is(quantity, fallback_decimals).plain();
     case Qt::TextAlignmentRole: return int(Qt::AlignRight | Qt::AlignVCenter);
     case Qt::ToolTipRole: {
-        const auto kind = text_of(kind_text(quantity.kind));
+        const auto kind = text_of(say_kind(quantity.kind));
         if (quantity.reason.empty()) return kind;
         return QStringLiteral("%1: %2").arg(kind, text_of(quantity.reason));
     }

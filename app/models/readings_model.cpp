@@ -120,7 +120,7 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
         return cell.hint.isEmpty() ? QVariant() : QVariant(cell.hint);
     case Qt::AccessibleTextRole:
         if (photos > 0) return cell.text.isEmpty() ? photo_words : cell.text + QStringLiteral(", ") + photo_words;
-        return row.amended && index.column() == ReadingsRow::time ? cell.text + QStringLiteral(", amended") : cell.text;
+        return row.amended && index.column() == ReadingsRow::time ? tr("%1, amended").arg(cell.text) : cell.text;
     case DayRole: return !row.day.isEmpty();
     case UuidRole: return raw_text(row.uuid);
     case EmphasisRole: return static_cast<int>(cell.emphasis);

@@ -146,7 +146,7 @@ ReadingsRow ReadingsRows::row(std::size_t at_row) const {
         if (const auto register_correction = derived.register_corrections.find(reading.uuid);
             register_correction != derived.register_corrections.end())
             cell.hint = tr("assumed: %1. %2")
-                            .arg(text_of(register_correction_text(register_correction->second.kind)), text_of(register_correction->second.reason));
+                            .arg(text_of(say_register_correction(register_correction->second.kind)), text_of(register_correction->second.reason));
     }
     if (const auto delivered = known(derived.delivered_wh, at)) {
         row.cells[Row::delivered].text = text_of(say_number(*delivered, derived.decimals));
@@ -197,10 +197,10 @@ QStringList history_lines(const std::vector<ReadingVersion>& versions, const std
         if (values.register_wh) parts << number(*values.register_wh) + QStringLiteral(" Wh");
         if (const QString powers = powers_text(values); !powers.isEmpty()) parts << powers;
         if (const QString remark = remark_text(values); !remark.isEmpty()) parts << remark;
-        const QString said = QStringLiteral("at %1: %2").arg(text_of(clock_text(values.time_ms, zone)), parts.join(QStringLiteral(", ")));
+        const QString said = tr("at %1: %2").arg(text_of(clock_text(values.time_ms, zone)), parts.join(QStringLiteral(", ")));
         QString line = QStringLiteral("%1 %2: %3")
                            .arg(text_of(day_text(version.written_ms, zone)), text_of(clock_text(version.written_ms, zone)),
-                                version.withdrawn ? QStringLiteral("withdrawn") : said);
+                                version.withdrawn ? tr("withdrawn") : said);
         if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(text_of(version.reason));
         lines << line;
     }

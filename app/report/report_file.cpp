@@ -15,7 +15,8 @@ Result<void> write_report(const Report& report, const ReportPictures& pictures, 
     const QString end = QFileInfo(path).suffix().toLower();
     const bool pdf = end == QLatin1String("pdf");
     if (!pdf && end != QLatin1String("html") && end != QLatin1String("htm"))
-        return Error{Failure::bad_input, "a report's name must end in .pdf or .html", utf8_of(path), "add the ending that you want"};
+        return Error{Failure::bad_input, say(phrase("report", "a report's name must end in .pdf or .html")), utf8_of(path),
+                     say(phrase("report", "add the ending that you want"))};
     const Result<QByteArray> bytes = pdf ? report_pdf(report, pictures, look) : report_html(report, pictures, look);
     if (!bytes) return bytes.error();
     const Result<void> written =
@@ -23,7 +24,7 @@ Result<void> write_report(const Report& report, const ReportPictures& pictures, 
     if (!written || !look.files_beside) return written;
     if (const Result<int> files = write_report_files(report, pictures, path, look); !files) {
         Error error = files.error();
-        error.what = "the report is written, but not all files beside it: " + error.what;
+        error.what = say(phrase("report", "the report is written, but not all files beside it: %1"), error.what);
         return error;
     }
     return {};

@@ -30,7 +30,8 @@ QString report_files_folder(const QString& report_path) {
 Result<int> write_report_files(const Report& report, const ReportPictures& pictures, const QString& report_path, const ReportLook& look) {
     const QDir into(report_files_folder(report_path));
     if (!into.mkpath(QStringLiteral(".")))
-        return Error{Failure::io, "the folder cannot be made", utf8_of(into.path()), "choose a folder that you may write to"};
+        return Error{Failure::io, say(phrase("report", "the folder cannot be made")), utf8_of(into.path()),
+                     say(phrase("report", "choose a folder that you may write to"))};
     const Replacing own{Replacing::Consent::own, {}}; // nobody was asked about these files
     PictureSpec spec;
     spec.scale = 2;

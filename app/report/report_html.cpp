@@ -8,6 +8,7 @@
 #include "style/words.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
 #include <QPainter>
 #include <QRegularExpression>
 #include <QSvgGenerator>
@@ -80,7 +81,9 @@ Result<QString> svg_element(const PictureContent& content, const QString& captio
     generator.setTitle(QString());
     generator.setDescription(QString());
     QPainter painter;
-    if (!painter.begin(&generator)) return Error{Failure::io, "a drawing could not be put into SVG form", "report", "try PDF instead"};
+    if (!painter.begin(&generator))
+        return Error{Failure::io, say(phrase("report", "a drawing could not be put into SVG form")), say(phrase("report", "report")),
+                     say(phrase("report", "try PDF instead"))};
     const Result<void> painted = paint_picture(painter, QRectF(QPointF(), QSizeF(spec.size)), content, spec);
     painter.end();
     if (!painted) return painted.error();
@@ -153,7 +156,7 @@ public:
         if (block.whole)
             out_ += QStringLiteral("<p class=\"data\"><a download=\"table-%1.csv\" href=\"data:text/csv;charset=utf-8,").arg(tables_) +
                     QString::fromLatin1(raw_text(table_text(*block.whole, TableFormat::csv)).toUtf8().toPercentEncoding()) +
-                    QStringLiteral("\">The numbers of this table in full (CSV)</a></p>\n");
+                    QStringLiteral("\">%1</a></p>\n").arg(QCoreApplication::translate("report", "The numbers of this table in full (CSV)"));
         for (std::size_t n = 0; n < block.table.notes.size(); ++n)
             out_ += QStringLiteral("<p class=\"note\" id=\"%1\"><sup>%2</sup> ").arg(noteId(n + 1), QString::number(n + 1)) +
                     escaped(block.table.notes[n]) + QStringLiteral("</p>\n");
@@ -219,9 +222,10 @@ Result<QByteArray> report_html(const Report& report, const ReportPictures& pictu
     QString out;
     Writer writer(report, pictures, out);
     const QString title = writer.escaped(report.title);
-    out = QStringLiteral("<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+    out = QStringLiteral("<!DOCTYPE html>\n<html lang=\"%1\" dir=\"ltr\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n"
                          "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\"/>\n"
-                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
+              .arg(raw_text(language_in_use().code()));
     out += title + QStringLiteral("</title>\n<style>") +
            QString::fromUtf8(style).replace(QLatin1String("%1"), look.paper == Paper::letter ? QStringLiteral("letter") : QStringLiteral("A4")) +
            QStringLiteral("</style>\n</head>\n<body>\n<main>\n<header>\n<h1>") + title + QStringLiteral("</h1>\n<p>") +

@@ -36,7 +36,7 @@ const ReportHeading* heading(const ReportBlock* block) { return std::get_if<Repo
 
 } // namespace
 
-Error report_given_up() { return Error{Failure::refused, "the report was cancelled; nothing was written", {}, {}}; }
+Error report_given_up() { return Error{Failure::refused, say(phrase("report", "the report was cancelled; nothing was written")), {}, {}}; }
 
 Paper paper_of(const QLocale& locale) { return locale.measurementSystem() == QLocale::ImperialUSSystem ? Paper::letter : Paper::a4; }
 

@@ -224,7 +224,9 @@ Result<QByteArray> report_pdf(const Report& report, const ReportPictures& pictur
     const Result<LaidOut> layout = best_layout(writer, report, pictures, look);
     if (!layout) return layout.error();
     QPainter painter;
-    if (!painter.begin(&writer)) return Error{Failure::io, "the report could not be put into PDF form", "report", "try HTML instead"};
+    if (!painter.begin(&writer))
+        return Error{Failure::io, say(phrase("report", "the report could not be put into PDF form")), say(phrase("report", "report")),
+                     say(phrase("report", "try HTML instead"))};
     const QString foot = QCoreApplication::translate("report", "%1; measurements of one specimen, not a safety certification").arg(program);
     PageFlow flow(writer, &painter, shown(report.title), foot, layout.value().pages, layout.value().fit);
     flow.setTurn(look.turn);

@@ -33,18 +33,19 @@ using Parse = Result<double> (*)(std::string_view);
 
 struct NumberField {
     EntryField field;
-    const char* name;
+    Phrase name;
     QString EntryTexts::*text;
     std::optional<double> ReadingValues::*value;
     Parse parse;
 };
 
 constexpr NumberField number_fields[] = {
-    {EntryField::gauge, "gauge", &EntryTexts::gauge, &ReadingValues::gauge_percent, parse_gauge_percent},
-    {EntryField::register_value, "register", &EntryTexts::register_value, &ReadingValues::register_wh, parse_energy_wh},
-    {EntryField::second_register, "second register", &EntryTexts::second_register, &ReadingValues::second_register_wh, parse_energy_wh},
-    {EntryField::watts, "watts", &EntryTexts::watts, &ReadingValues::meter_w, parse_power_w},
-    {EntryField::display_watts, "display watts", &EntryTexts::display_watts, &ReadingValues::display_w, parse_power_w}};
+    {EntryField::gauge, phrase("services", "gauge"), &EntryTexts::gauge, &ReadingValues::gauge_percent, parse_gauge_percent},
+    {EntryField::register_value, phrase("services", "register"), &EntryTexts::register_value, &ReadingValues::register_wh, parse_energy_wh},
+    {EntryField::second_register, phrase("services", "second register"), &EntryTexts::second_register, &ReadingValues::second_register_wh,
+     parse_energy_wh},
+    {EntryField::watts, phrase("services", "watts"), &EntryTexts::watts, &ReadingValues::meter_w, parse_power_w},
+    {EntryField::display_watts, phrase("services", "display watts"), &EntryTexts::display_watts, &ReadingValues::display_w, parse_power_w}};
 
 /// "14 May 2027 23:50", with seconds where there are any.
 QString local_time_text(UtcMs time_ms, const std::string& zone) {
@@ -95,7 +96,7 @@ RegisterSteps steps_of(const RunRecord& record) {
 EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string& zone, const RegisterSteps& steps) {
     ReadingValues values;
     const auto moment = parse_moment(utf8_of(texts.time.trimmed()), now_ms, zone);
-    if (!moment) return refused(EntryField::time, QStringLiteral("time: ") + text_of(moment.error().sentence()));
+    if (!moment) return refused(EntryField::time, text_of(say(phrase("services", "time: %1"), moment.error().message())));
     values.time_ms = moment.value();
     for (const NumberField& part : number_fields) {
         const QString text = (texts.*part.text).trimmed();
@@ -104,7 +105,7 @@ EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string
         const auto parsed = part.field == EntryField::register_value    ? parse_register_wh(typed, steps.first_wh)
                             : part.field == EntryField::second_register ? parse_register_wh(typed, steps.second_wh)
                                                                         : part.parse(typed);
-        if (!parsed) return refused(part.field, QStringLiteral("%1: %2").arg(QLatin1String(part.name), text_of(parsed.error().sentence())));
+        if (!parsed) return refused(part.field, QStringLiteral("%1: %2").arg(text_of(say(part.name)), text_of(parsed.error().sentence())));
         values.*part.value = parsed.value();
     }
     values.mark = texts.mark;
@@ -112,8 +113,8 @@ EntryReading read_entry(const EntryTexts& texts, UtcMs now_ms, const std::string
     ReadingValues nothing;
     nothing.time_ms = values.time_ms;
     if (values == nothing)
-        return refused(EntryField::gauge, QStringLiteral("There is nothing to record yet: type what the gauge or the "
-                                                         "meter shows, choose a mark, or write a remark."));
+        return refused(EntryField::gauge, text_of(say(phrase("services", "There is nothing to record yet: type what the gauge or the "
+                                                                         "meter shows, choose a mark, or write a remark."))));
     return {values, EntryField::gauge, {}};
 }
 

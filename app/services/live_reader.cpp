@@ -109,7 +109,11 @@ std::optional<LiveSource> LiveReader::sourceOf(const RunId& run_uuid) const {
 
 Result<void> LiveReader::start(const RunId& run_uuid, const QString& password) {
     const auto source = sourceOf(run_uuid);
-    if (!source) return Error{Failure::not_found, "no source is kept with the meter of this run", {}, "set one up on the page Meters"};
+    if (!source)
+        return Error{Failure::not_found,
+                     say(phrase("services", "no source is kept with the meter of this run")),
+                     {},
+                     say(phrase("services", "set one up on the page Meters"))};
     auto live = document_.beginLive(run_uuid, *source);
     if (!live) return live.error();
     const RunRecord* record = document_.run(run_uuid);

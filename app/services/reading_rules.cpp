@@ -70,7 +70,10 @@ Result<double> parse_minutes(std::string_view text) {
     auto match = clock.match(typed);
     if (!match.hasMatch()) match = form.match(typed);
     if (typed.isEmpty() || !match.hasMatch())
-        return Error{Failure::bad_input, "`" + std::string(text) + "` is not understood", {}, "enter a time span such as 30 min or 1.5 h"};
+        return Error{Failure::bad_input,
+                     say(phrase("services", "`%1` is not understood"), text),
+                     {},
+                     say(phrase("services", "enter a time span such as 30 min or 1.5 h"))};
     return number_of(match.captured(QStringLiteral("h"))) * minutes_an_hour + number_of(match.captured(QStringLiteral("m")));
 }
 
@@ -79,7 +82,10 @@ Result<double> parse_points(std::string_view text) {
     const auto typed = raw_text(text).trimmed().toLower();
     const auto match = form.match(typed);
     if (!match.hasMatch())
-        return Error{Failure::bad_input, "`" + std::string(text) + "` is not understood", {}, "enter points of the gauge, such as 10"};
+        return Error{Failure::bad_input,
+                     say(phrase("services", "`%1` is not understood"), text),
+                     {},
+                     say(phrase("services", "enter points of the gauge, such as 10"))};
     return number_of(match.captured(1));
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 const QString secret_service = QStringLiteral("Ullage");
 
-Error no_store() { return {Failure::io, "the desktop has no secret store that can be used", {}, {}}; }
+Error no_store() { return {Failure::io, say(phrase("services", "the desktop has no secret store that can be used")), {}, {}}; }
 
 /// With the words of the store itself.
 Error refused_by_store(const QKeychain::Job& job) {

@@ -82,8 +82,8 @@ QString CopiesController::factsOf(const BackupCopy& copy) {
     if (!found) return tr("Not looked at.");
     if (!*found) return text_of(found->error().sentence());
     const LogbookContent& content = found->value().content;
-    const QString units = text_of(count_text(static_cast<long>(content.units.size()), "unit", "units"));
-    const QString runs = text_of(count_text(static_cast<long>(content.runs.size()), "run", "runs"));
+    const QString units = text_of(say_count(content.units.size(), phrases("copies", "%n units", "%n unit")));
+    const QString runs = text_of(say_count(content.runs.size(), phrases("copies", "%n runs", "%n run")));
     const auto last = last_moment(content);
     if (!last) return tr("It holds %1 and %2, without readings.", "units and runs").arg(units, runs);
     return tr("It holds %1 and %2; the last reading is of %3, %4.", "units, runs, day and time")

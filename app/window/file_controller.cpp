@@ -119,7 +119,7 @@ void FileController::tellOpeningCheck() {
         messages_->showNote(
             tr("The logbook was checked from end to end, which took %1 s. It is done when a file was not closed properly or comes from "
                "elsewhere.")
-                .arg(check.seconds, 0, 'f', 1));
+                .arg(text_of(say_number(check.seconds, 1))));
 }
 
 void FileController::closeLogbook() {

@@ -43,7 +43,7 @@ void JoinController::join(const QString& path) {
         const auto joined = joinBeside(*proposal, form->taken());
         if (!joined) return form->refuse(text_of(joined.error().sentence()));
         form->accept();
-        messages_->showNote(tr("Joined: %1.").arg(text_of(joined_text(joined.value()))));
+        messages_->showNote(tr("Joined: %1.").arg(text_of(say_outcome(joined.value()))));
     });
     form->open();
 }

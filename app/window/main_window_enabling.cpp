@@ -48,7 +48,7 @@ void MainWindow::nameRunningTests() {
         std::optional<double> gauge_percent;
         for (const auto& reading : record.readings)
             if (!reading.withdrawn && reading.values.gauge_percent) gauge_percent = reading.values.gauge_percent;
-        if (gauge_percent) parts << tr("gauge %1 %").arg(raw_text(exact_text(*gauge_percent)));
+        if (gauge_percent) parts << tr("gauge %1 %").arg(text_of(say_digits(exact_text(*gauge_percent))));
         const auto state = reminders_->state(record.run.uuid);
         if (state.at_ms) parts << tr("next reading %1").arg(due_words(state, now_ms));
         entry->setText(parts.join(QStringLiteral(", ")).replace(QLatin1Char('&'), QStringLiteral("&&")));

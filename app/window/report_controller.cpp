@@ -52,7 +52,9 @@ ReportOptions options_now(const Document& document) {
 }
 
 Result<void> write_run(const Document& document, const RunId& run_uuid, bool own_affairs, const QString& path, const ReportLook& look) {
-    if (!document.run(run_uuid)) return Error{Failure::not_found, "the run is no longer in the logbook", {}, "choose another run"};
+    if (!document.run(run_uuid))
+        return Error{
+            Failure::not_found, say(phrase("window", "the run is no longer in the logbook")), {}, say(phrase("window", "choose another run"))};
     const Result<ReportedRun> run = reported(document, run_uuid);
     if (!run) return run.error();
     ReportOptions options = options_now(document);
@@ -72,7 +74,8 @@ Result<void> write_comparison(const Document& document, ComparisonPage& page, co
     for (const ComparisonRow& row : comparison.rows) {
         const RunRecord* record = comparer.run(row.run.uuid);
         if (!record)
-            return Error{Failure::not_found, "a run of the comparison is no longer in its logbook", row.unit.name, "open the comparison page again"};
+            return Error{Failure::not_found, say(phrase("window", "a run of the comparison is no longer in its logbook")), row.unit.name,
+                         say(phrase("window", "open the comparison page again"))};
         auto histories = comparer.histories(row.run.uuid);
         if (!histories) return histories.error();
         if (!look.goes_on()) return report_given_up();
@@ -109,7 +112,9 @@ Result<void> add_chosen_photos(const Document& document, const std::vector<Photo
             const Result<std::string> bytes = document.photoBytes(photo.uuid);
             if (!bytes) return bytes.error();
             const QImage image = photo_image(bytes.value(), photo.format, report_photo_size).image;
-            if (image.isNull()) return Error{Failure::bad_input, "the photo cannot be shown", photo.file_name, "leave it out of the report"};
+            if (image.isNull())
+                return Error{Failure::bad_input, say(phrase("window", "the photo cannot be shown")), photo.file_name,
+                             say(phrase("window", "leave it out of the report"))};
             images.insert_or_assign(photo.uuid, image);
             reported.photos.push_back({photo.uuid, photo_caption(*run.record, *run.analysis, photo)});
         }
@@ -120,7 +125,8 @@ Result<void> add_chosen_photos(const Document& document, const std::vector<Photo
 Result<void> write_unit(const Document& document, const UnitId& unit_uuid, const UnitReportForm& form, const QString& path, const ReportLook& look) {
     const std::shared_ptr<const UnitAnalysis> analysis = document.casebook().unit_analysis(unit_uuid);
     const std::optional<UnitClaims> claims = document.casebook().claims(unit_uuid);
-    if (!analysis || !claims) return Error{Failure::not_found, "the unit has no runs any more", {}, "choose another unit"};
+    if (!analysis || !claims)
+        return Error{Failure::not_found, say(phrase("window", "the unit has no runs any more")), {}, say(phrase("window", "choose another unit"))};
     ReportedUnit shown{analysis.get(), &*claims, {}, {}, form.publisher()};
     for (const RunRecord* record : document.runs(unit_uuid)) {
         const Result<ReportedRun> run = reported(document, record->run.uuid);

@@ -71,7 +71,8 @@ public:
         for (const auto& [key, value] : t_.whole.method) {
             const auto known = h_.whole.method.find(key);
             if (known != h_.whole.method.end() && known->second == value) continue;
-            plan_.notices.emplace_back("the other logbook has settings of the method that this one has not; those of this one stay");
+            plan_.notices.push_back(
+                say(phrase("joining", "the other logbook has settings of the method that this one has not; those of this one stay")));
             break;
         }
         return std::move(plan_);
@@ -80,13 +81,13 @@ public:
 private:
     using Fields = std::vector<JoinField>;
 
-    JoinDifference& add(JoinedKind kind, JoinMatter matter, std::string uuid, std::string title, Fields fields, std::set<std::string> needs = {}) {
+    JoinDifference& add(JoinedKind kind, JoinMatter matter, std::string uuid, Message title, Fields fields, std::set<std::string> needs = {}) {
         return plan_.differences.emplace_back(
             JoinDifference{kind, matter, std::move(uuid), std::move(title), std::move(fields), false, std::move(needs)});
     }
 
     /// The same of a reading, photo or log of a run that both have.
-    JoinDifference& add_in(const KeptRun& run, JoinedKind kind, JoinMatter matter, std::string uuid, std::string title, Fields fields,
+    JoinDifference& add_in(const KeptRun& run, JoinedKind kind, JoinMatter matter, std::string uuid, Message title, Fields fields,
                            const JoinArrival& arrival) {
         JoinDifference& added = add(kind, matter, std::move(uuid), std::move(title), std::move(fields), arrival.needs);
         added.run_uuid = run.run.uuid;
@@ -101,7 +102,7 @@ private:
 
     void compare_units() {
         for (const auto& [unit, withdrawn] : t_.whole.units) {
-            const std::string title = "unit " + unit.name;
+            const Message title = say(phrase("joining", "unit %1"), unit.name);
             const auto known = h_.units.find(unit.uuid);
             if (known == h_.units.end()) {
                 if (withdrawn) continue;
@@ -111,9 +112,8 @@ private:
                 };
                 if (std::ranges::any_of(h_.whole.units, alike))
                     plan_.notices.push_back(
-                        fmt::format("there is a unit {} already, which is not the same one: it comes in as a further unit of this "
-                                    "name",
-                                    unit.name));
+                        say(phrase("joining", "there is a unit %1 already, which is not the same one: it comes in as a further unit of this name"),
+                            unit.name));
                 continue;
             }
             const auto& [own, own_withdrawn] = *known->second;
@@ -132,7 +132,7 @@ private:
     Result<void> compare_meters() {
         for (const KeptMeter& meter : t_.whole.meters) {
             const Meter& stated = meter.versions.back().meter;
-            const std::string title = "meter " + stated.name;
+            const Message title = say(phrase("joining", "meter %1"), stated.name);
             const auto named_by = [&meter](const Contents& contents) {
                 return std::ranges::any_of(contents.whole.runs, [&](const KeptRun& run) { return names(run, meter.uuid); });
             };
@@ -142,9 +142,9 @@ private:
                 plan_.arrivals.push_back({JoinedKind::meter, meter.uuid.text(), title});
                 const auto alike = [&stated](const KeptMeter& other) { return !other.withdrawn && other.versions.back().meter.name == stated.name; };
                 if (std::ranges::any_of(h_.whole.meters, alike))
-                    plan_.notices.push_back(fmt::format("there is a meter {} already, which is not the same one: it comes in as a further meter of "
-                                                        "this name",
-                                                        stated.name));
+                    plan_.notices.push_back(
+                        say(phrase("joining", "there is a meter %1 already, which is not the same one: it comes in as a further meter of this name"),
+                            stated.name));
                 continue;
             }
             const KeptMeter& own = *known->second;
@@ -152,7 +152,8 @@ private:
             const auto matter = deletion(own.withdrawn, meter.withdrawn);
             if (matter == JoinMatter::withdrawn_there && named_by(h_)) continue; // runs here keep it
             if (matter == JoinMatter::withdrawn_here && named_by_new_run(meter.uuid)) {
-                plan_.notices.push_back(fmt::format("meter {} was withdrawn here; it comes back, as a run that comes in names it", stated.name));
+                plan_.notices.push_back(
+                    say(phrase("joining", "meter %1 was withdrawn here; it comes back, as a run that comes in names it"), stated.name));
                 continue;
             }
             Fields fields = differing_fields(own.versions.back().meter, stated);
@@ -183,7 +184,7 @@ private:
             return {};
         }
         const KeptRun& own = *known->second;
-        const std::string title = run_title(own, h_.unit_name(own.run.unit_uuid));
+        const Message title = run_title(own, h_.unit_name(own.run.unit_uuid));
         std::set<std::string> needs = needed_unit(own.run.unit_uuid);
         if (own.withdrawn != run.withdrawn) {
             const JoinMatter matter = own.withdrawn ? JoinMatter::withdrawn_here : JoinMatter::withdrawn_there;
@@ -232,7 +233,7 @@ private:
         plan_.arrivals.push_back(std::move(arrival));
     }
 
-    Result<void> compare_readings(const KeptRun& own, const KeptRun& run, const std::string& title, JoinArrival& arrival) {
+    Result<void> compare_readings(const KeptRun& own, const KeptRun& run, const Message& title, JoinArrival& arrival) {
         std::unordered_map<ReadingId, const Reading*> known;
         for (const Reading& reading : own.readings) known.emplace(reading.uuid, &reading);
         std::vector<const Reading*> added;
@@ -260,7 +261,7 @@ private:
         return {};
     }
 
-    void compare_photos(const KeptRun& own, const KeptRun& run, const std::string& title, JoinArrival& arrival) {
+    void compare_photos(const KeptRun& own, const KeptRun& run, const Message& title, JoinArrival& arrival) {
         for (const Photo& photo : run.photos) {
             const auto mine = std::ranges::find(own.photos, photo.uuid, &Photo::uuid);
             if (mine == own.photos.end()) {
@@ -273,19 +274,19 @@ private:
             if ((mine->withdrawn == photo.withdrawn && !tied_there) || mine->version > photo.version) continue;
             const JoinMatter matter = deletion(mine->withdrawn, photo.withdrawn).value_or(JoinMatter::differs);
             Fields fields;
-            if (tied_there) fields.push_back({"reading", "", "the reading that it shows"});
-            add_in(own, JoinedKind::photo, matter, photo.uuid.text(), fmt::format("photo {} in {}", mine->file_name, title), std::move(fields),
-                   arrival)
+            if (tied_there) fields.push_back({say(phrase("joining", "reading")), {}, say(phrase("joining", "the reading that it shows"))});
+            add_in(own, JoinedKind::photo, matter, photo.uuid.text(), say(phrase("joining", "photo %1 in %2"), mine->file_name, title),
+                   std::move(fields), arrival)
                 .changed_there_only = mine->version < photo.version;
         }
     }
 
-    void compare_logs(const KeptRun& own, const KeptRun& run, const std::string& title, JoinArrival& arrival) {
+    void compare_logs(const KeptRun& own, const KeptRun& run, const Message& title, JoinArrival& arrival) {
         for (const Trace& trace : run.traces) {
             const auto same = std::ranges::find_if(own.traces, [&](const Trace& mine) { return !mine.withdrawn && same_log(mine, trace); });
             if (same != own.traces.end() && !trace.withdrawn) continue;
             const auto mine = std::ranges::find(own.traces, trace.uuid, &Trace::uuid);
-            const std::string log_title = fmt::format("log {} in {}", trace.file_name, title);
+            const Message log_title = say(phrase("joining", "log %1 in %2"), trace.file_name, title);
             if (mine != own.traces.end() && mine->withdrawn != trace.withdrawn) {
                 add_in(own, JoinedKind::log, *deletion(mine->withdrawn, trace.withdrawn), trace.uuid.text(), log_title, {}, arrival);
                 continue;
@@ -311,7 +312,7 @@ private:
         for (const auto& [list, withdrawn] : h_.whole.load_lists)
             if (!withdrawn) taken.insert(lower_case(list.name));
         for (const auto& [list, withdrawn] : t_.whole.load_lists) {
-            const std::string title = "load list " + list.name;
+            const Message title = say(phrase("joining", "load list %1"), list.name);
             const auto known = h_.load_lists.find(list.uuid);
             if (known != h_.load_lists.end()) {
                 const auto& [own, own_withdrawn] = *known->second;
@@ -332,7 +333,7 @@ private:
             taken.insert(lower_case(name));
             if (name != list.name) {
                 arrival.name = name;
-                plan_.notices.push_back(fmt::format("there is another load list {} already: it comes in as {}", list.name, name));
+                plan_.notices.push_back(say(phrase("joining", "there is another load list %1 already: it comes in as %2"), list.name, name));
             }
             plan_.arrivals.push_back(std::move(arrival));
         }
@@ -340,7 +341,8 @@ private:
 
     void compare_pv_sheets() {
         for (const auto& [sheet, withdrawn] : t_.whole.pv_sheets) {
-            const std::string title = "PV sheet " + sheet.name, unit_there = t_.unit_name(sheet.unit_uuid);
+            const Message title = say(phrase("joining", "PV sheet %1"), sheet.name);
+            const std::string unit_there = t_.unit_name(sheet.unit_uuid);
             const auto known = h_.pv_sheets.find(sheet.uuid);
             if (known != h_.pv_sheets.end()) {
                 const auto& [own, own_withdrawn] = *known->second;

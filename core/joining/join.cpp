@@ -24,7 +24,7 @@ public:
     Joining(Logbook& here, const Logbook& there, const joining::Comparison& compared, const std::set<std::string>& taken_keys,
             const std::function<bool(double)>& goes_on)
         : here_(here), there_(there), h_(*compared.here), t_(*compared.there), plan_(compared.plan), taken_(taken_keys), goes_on_(goes_on),
-          reason_("joined with " + there.path().filename().string()) {}
+          reason_(say(phrase("joining", "joined with %1"), there.path().filename().string()).text()) {}
 
     Result<void> all() {
         for (const JoinArrival& arrival : plan_.arrivals) choose(arrival);
@@ -151,7 +151,7 @@ private:
     void reading_came(const ReadingId& uuid) {
         const auto set = [uuid](bool withdrawn) -> Change {
             return [uuid, withdrawn](Logbook& book) -> Result<void> {
-                const auto done = book.set_withdrawn(uuid, withdrawn, withdrawn ? "undone" : "redone");
+                const auto done = book.set_withdrawn(uuid, withdrawn, say(withdrawn ? phrase("joining", "undone") : phrase("joining", "redone")));
                 return done ? Result<void>() : done.error();
             };
         };
@@ -210,7 +210,8 @@ private:
             const auto set = [](const Meter& meter, const std::string& reason) -> Change {
                 return [meter, reason](Logbook& book) { return book.update(meter, reason); };
             };
-            if (auto done = change(set(after, reason_), set(before, "undone")); !done) return done; // nothing is added where nothing changes
+            if (auto done = change(set(after, reason_), set(before, say(phrase("joining", "undone")))); !done)
+                return done; // nothing is added where nothing changes
         }
         return take_deletion(&Logbook::set_meter_withdrawn_with_runs, uuid, difference.matter);
     }
@@ -254,7 +255,7 @@ private:
         const ReadingVersion before = here.value().back(), after = there.value().back();
         if (auto done = take_versions(difference, &RecordSelection::continued_readings, uuid); !done) return done;
         return change([uuid, after, reason = reason_](Logbook& book) { return set_reading(book, uuid, after, reason); },
-                      [uuid, before](Logbook& book) { return set_reading(book, uuid, before, "undone"); });
+                      [uuid, before](Logbook& book) { return set_reading(book, uuid, before, say(phrase("joining", "undone"))); });
     }
 
     /// Adds the versions that make the reading say this; none where it does.

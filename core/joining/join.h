@@ -16,7 +16,7 @@ struct Joined {
     std::size_t left_out = 0; ///< arrivals that stay out, as what they belong to is withdrawn here or their readings are here
     std::size_t taken = 0;    ///< differences that were taken from the other
     std::size_t kept = 0;     ///< differences that stay as they are here
-    std::vector<std::string> notices{};
+    std::vector<Message> notices{};
     std::set<RunId> changed_runs{}; ///< that were here already, and have other readings, photos or logs now
 
     /// One change and what reverts it. Nothing is ever removed from a logbook: what came in is withdrawn, what was altered altered back.
@@ -40,6 +40,6 @@ struct Joined {
 
 /// "1 unit, 2 runs, 31 readings and 4 photos came in; 2 differences taken from the other logbook, 1 stays as here": for people; a sentence without
 /// an end.
-[[nodiscard]] std::string joined_text(const Joined& joined);
+[[nodiscard]] Message say_outcome(const Joined& joined);
 
 } // namespace ullage

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "joining/join_plan.h"
 
-#include "base/number.h"
 #include "joining/inside/comparing.h"
-
-#include <fmt/format.h>
 
 #include <system_error>
 #include <utility>
@@ -25,13 +22,13 @@ std::string_view joined_kind_text(JoinedKind kind) {
     return {};
 }
 
-std::string_view join_matter_text(JoinMatter matter) {
+Message say_join_matter(JoinMatter matter) {
     switch (matter) {
-    case JoinMatter::differs: return "differs";
-    case JoinMatter::withdrawn_here: return "withdrawn here";
-    case JoinMatter::withdrawn_there: return "withdrawn there";
-    case JoinMatter::same_readings: return "the same readings as a run here";
-    case JoinMatter::overlapping: return "tells of the same time as a log here";
+    case JoinMatter::differs: return say(phrase("joining", "differs"));
+    case JoinMatter::withdrawn_here: return say(phrase("joining", "withdrawn here"));
+    case JoinMatter::withdrawn_there: return say(phrase("joining", "withdrawn there"));
+    case JoinMatter::same_readings: return say(phrase("joining", "the same readings as a run here"));
+    case JoinMatter::overlapping: return say(phrase("joining", "tells of the same time as a log here"));
     }
     return {};
 }
@@ -49,22 +46,19 @@ std::set<std::string> JoinPlan::keys_changed_there_only() const {
     return keys;
 }
 
-std::string arrival_text(const JoinArrival& arrival) {
-    std::string words;
-    const auto add = [&words](std::size_t count, std::string_view one, std::string_view many) {
-        if (count == 0) return;
-        words += (words.empty() ? "" : ", ") + count_text(static_cast<long>(count), one, many);
-    };
-    add(arrival.readings, "reading", "readings");
-    add(arrival.photos, "photo", "photos");
-    add(arrival.logs, "log", "logs");
-    return words;
+Message say_arrival(const JoinArrival& arrival) {
+    std::vector<Message> parts;
+    if (arrival.readings > 0) parts.push_back(say_count(arrival.readings, phrases("joining", "%n readings", "%n reading")));
+    if (arrival.photos > 0) parts.push_back(say_count(arrival.photos, phrases("joining", "%n photos", "%n photo")));
+    if (arrival.logs > 0) parts.push_back(say_count(arrival.logs, phrases("joining", "%n logs", "%n log")));
+    return say_joined(parts, ", ");
 }
 
 std::optional<Error> same_file_error(const std::filesystem::path& here, const std::filesystem::path& there) {
     std::error_code unknown;
     if (!std::filesystem::equivalent(here, there, unknown)) return std::nullopt;
-    return Error{Failure::refused, "this is the same logbook", there.string(), "name another logbook to be joined with it"};
+    return Error{Failure::refused, say(phrase("joining", "this is the same logbook")), there.string(),
+                 say(phrase("joining", "name another logbook to be joined with it"))};
 }
 
 Result<JoinPlan> plan_join(const Logbook& here, const Logbook& there) {

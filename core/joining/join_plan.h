@@ -12,7 +12,7 @@ namespace ullage {
 
 /// What of two logbooks is compared, record by record, by its identifier.
 enum class JoinedKind { unit, meter, run, reading, photo, log, load_list, pv_sheet };
-/// "unit", "meter", "run", "reading", "photo", "log", "load list", "PV sheet".
+/// "unit", "meter", "run", "reading", "photo", "log", "load list", "PV sheet": for keys.
 [[nodiscard]] std::string_view joined_kind_text(JoinedKind kind);
 
 /// In what a record differs.
@@ -26,7 +26,7 @@ enum class JoinMatter {
 
 /// One field in which a record differs, in words; an empty value is not stated.
 struct JoinField {
-    std::string name, here, there;
+    Message name, here, there;
 
     bool operator==(const JoinField&) const = default;
 };
@@ -35,8 +35,8 @@ struct JoinField {
 struct JoinDifference {
     JoinedKind kind = JoinedKind::unit;
     JoinMatter matter = JoinMatter::differs;
-    std::string uuid;  ///< in the other logbook
-    std::string title; ///< such as "reading of 14 May 2027, 18:05, in drain of Alder 600"
+    std::string uuid; ///< in the other logbook
+    Message title;    ///< such as "reading of 14 May 2027, 18:05, in drain of Alder 600"
     std::vector<JoinField> fields{};
     /// What stands here is an earlier version of what the other says: it was changed there alone.
     bool changed_there_only = false;
@@ -51,7 +51,7 @@ struct JoinDifference {
 struct JoinArrival {
     JoinedKind kind = JoinedKind::unit; ///< a run stands for what comes into a run that both have, too
     std::string uuid;
-    std::string title;
+    Message title;
     bool known = false;                             ///< the run is here already
     std::size_t readings = 0, photos = 0, logs = 0; ///< of a run, without those that are withdrawn there
     std::vector<ReadingId> reading_uuids{};         ///< of a known run: those to be taken over
@@ -65,7 +65,7 @@ struct JoinArrival {
 struct JoinPlan {
     std::vector<JoinArrival> arrivals;
     std::vector<JoinDifference> differences;
-    std::vector<std::string> notices; ///< for people
+    std::vector<Message> notices; ///< for people
 
     [[nodiscard]] bool empty() const { return arrivals.empty() && differences.empty(); }
     /// The keys of all differences, or of those that were changed in the other alone.
@@ -81,8 +81,8 @@ struct JoinPlan {
 [[nodiscard]] std::optional<Error> same_file_error(const std::filesystem::path& here, const std::filesystem::path& there);
 
 /// "comes in with 12 readings, 2 photos and 1 log", of a run that is here "12 readings, 2 photos"; empty for other records.
-[[nodiscard]] std::string arrival_text(const JoinArrival& arrival);
+[[nodiscard]] Message say_arrival(const JoinArrival& arrival);
 /// What a difference comes to where it has no fields: "withdrawn here", "withdrawn there", "the same readings as a run here", …
-[[nodiscard]] std::string_view join_matter_text(JoinMatter matter);
+[[nodiscard]] Message say_join_matter(JoinMatter matter);
 
 } // namespace ullage

@@ -7,7 +7,7 @@ namespace ullage {
 
 namespace {
 
-TableColumn join_column(const char* key, const char* title) { return {key, title, {}, TableColumn::Content::text, 0}; }
+TableColumn join_column(const char* key, const Phrase& title) { return {key, say(title), {}, TableColumn::Content::text, 0}; }
 
 bool needs_are_met(const std::set<std::string>& needs, const std::set<std::string>& taken) { return std::ranges::includes(taken, needs); }
 
@@ -38,35 +38,39 @@ Result<std::set<std::string>> asked_keys(const std::vector<std::string>& asked, 
         for (const JoinDifference& difference : plan.differences)
             if (!word.empty() && difference.uuid.starts_with(word)) found.insert(difference.key());
         if (found.empty())
-            return Error{Failure::not_found, "no difference has the id `" + word + "`", "--take-other",
-                         "use `all`, `newer` or an id that --dry-run shows"};
+            return Error{Failure::not_found, say(phrase("joining", "no difference has the id `%1`"), word), "--take-other",
+                         say(phrase("joining", "use `all`, `newer` or an id that --dry-run shows"))};
         if (found.size() > 1)
-            return Error{Failure::bad_input, "several differences have an id that begins with `" + word + "`", "--take-other", "give more of it"};
+            return Error{Failure::bad_input, say(phrase("joining", "several differences have an id that begins with `%1`"), word), "--take-other",
+                         say(phrase("joining", "give more of it"))};
         keys.merge(found);
     }
     return keys;
 }
 
-Table join_table(const JoinPlan& plan, const std::set<std::string>& taken_keys, const std::string& answer) {
+Table join_table(const JoinPlan& plan, const std::set<std::string>& taken_keys, const Message& answer) {
     Table table;
-    table.title = "Joining";
-    table.columns = {join_column("outcome", "outcome"), join_column("record", "record"), join_column("id", "id"),
-                     join_column("field", "what"),      join_column("here", "here"),     join_column("there", "there")};
-    const auto add = [&table](std::string outcome, std::string record, std::string id, std::string field, std::string here, std::string there) {
-        table.rows.push_back({std::move(outcome), std::move(record), std::move(id), std::move(field), std::move(here), std::move(there)});
+    table.title = say(phrase("joining", "Joining"));
+    table.columns = {join_column("outcome", phrase("joining", "outcome")), join_column("record", phrase("joining", "record")),
+                     join_column("id", phrase("joining", "id")),           join_column("field", phrase("joining", "what")),
+                     join_column("here", phrase("joining", "here")),       join_column("there", phrase("joining", "there"))};
+    const auto add = [&table](const Message& outcome, const Message& record, const Message& id, const Message& field, const Message& here,
+                              const Message& there) {
+        table.rows.push_back({outcome, record, id, field, here, there});
     };
     for (const JoinArrival& arrival : plan.arrivals)
-        add(needs_are_met(arrival.needs, taken_keys) ? "comes in" : "stays out", arrival.title, {}, arrival.known ? "more of it" : "all of it", {},
-            arrival_text(arrival));
+        add(say(needs_are_met(arrival.needs, taken_keys) ? phrase("joining", "comes in") : phrase("joining", "stays out")), arrival.title, {},
+            say(arrival.known ? phrase("joining", "more of it") : phrase("joining", "all of it")), {}, say_arrival(arrival));
     for (const JoinDifference& difference : plan.differences) {
         const bool taken = taken_keys.contains(difference.key()) && needs_are_met(difference.needs, taken_keys);
-        const std::string outcome = taken ? "taken from the other" : "stays as here", id = short_id(difference, plan);
+        const Message outcome = say(taken ? phrase("joining", "taken from the other") : phrase("joining", "stays as here"));
+        const std::string id = short_id(difference, plan);
         if (difference.fields.empty() || difference.matter != JoinMatter::differs)
-            add(outcome, difference.title, id, std::string(join_matter_text(difference.matter)), {}, {});
+            add(outcome, difference.title, id, say_join_matter(difference.matter), {}, {});
         for (const JoinField& field : difference.fields) add(outcome, difference.title, id, field.name, field.here, field.there);
     }
-    table.answer = {answer + "."};
-    table.remarks = {plan.notices.begin(), plan.notices.end()};
+    table.answer = {say(phrase("joining", "%1."), answer)};
+    table.remarks = plan.notices;
     return table;
 }
 

@@ -15,6 +15,6 @@ namespace ullage {
 
 /// A row for each record that comes in and for each field that differs, with what becomes of it: outcome, record, id, field, here, there. What
 /// joining says of itself stands above, notices below.
-[[nodiscard]] Table join_table(const JoinPlan& plan, const std::set<std::string>& taken_keys, const std::string& answer);
+[[nodiscard]] Table join_table(const JoinPlan& plan, const std::set<std::string>& taken_keys, const Message& answer);
 
 } // namespace ullage

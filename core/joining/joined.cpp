@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What came of joining: in words, and taken back.
-#include "base/number.h"
 #include "joining/join.h"
 
-#include <string_view>
+#include <vector>
 
 namespace ullage {
 
@@ -26,24 +25,30 @@ Result<void> undo_join(Logbook& logbook, const Joined& joined) { return in_turn(
 
 Result<void> redo_join(Logbook& logbook, const Joined& joined) { return in_turn(logbook, joined, true); }
 
-std::string joined_text(const Joined& joined) {
-    std::string words;
-    const auto add = [&words](std::size_t count, std::string_view one, std::string_view many) {
-        if (count == 0) return;
-        words += (words.empty() ? "" : ", ") + count_text(static_cast<long>(count), one, many);
+Message say_outcome(const Joined& joined) {
+    const struct {
+        std::size_t count;
+        Phrase words;
+    } kinds[] = {
+        {joined.units, phrases("joining", "%n units", "%n unit")},
+        {joined.meters, phrases("joining", "%n meters", "%n meter")},
+        {joined.runs, phrases("joining", "%n runs", "%n run")},
+        {joined.readings, phrases("joining", "%n readings", "%n reading")},
+        {joined.photos, phrases("joining", "%n photos", "%n photo")},
+        {joined.logs, phrases("joining", "%n logs", "%n log")},
+        {joined.load_lists, phrases("joining", "%n load lists", "%n load list")},
+        {joined.pv_sheets, phrases("joining", "%n PV sheets", "%n PV sheet")},
     };
-    add(joined.units, "unit", "units");
-    add(joined.meters, "meter", "meters");
-    add(joined.runs, "run", "runs");
-    add(joined.readings, "reading", "readings");
-    add(joined.photos, "photo", "photos");
-    add(joined.logs, "log", "logs");
-    add(joined.load_lists, "load list", "load lists");
-    add(joined.pv_sheets, "PV sheet", "PV sheets");
-    words = words.empty() ? "nothing came in" : words + " came in";
-    if (joined.taken > 0) words += "; " + count_text(static_cast<long>(joined.taken), "difference", "differences") + " taken from the other logbook";
-    if (joined.kept > 0) words += "; " + count_text(static_cast<long>(joined.kept), "difference stays", "differences stay") + " as here";
-    return words;
+    std::vector<Message> came;
+    for (const auto& [count, words] : kinds)
+        if (count > 0) came.push_back(say_count(count, words));
+    std::vector<Message> clauses{came.empty() ? say(phrase("joining", "nothing came in"))
+                                              : say(phrase("joining", "%1 came in"), say_joined(came, ", "))};
+    if (joined.taken > 0)
+        clauses.push_back(
+            say_count(joined.taken, phrases("joining", "%n differences taken from the other logbook", "%n difference taken from the other logbook")));
+    if (joined.kept > 0) clauses.push_back(say_count(joined.kept, phrases("joining", "%n differences stay as here", "%n difference stays as here")));
+    return say_joined(clauses, "; ");
 }
 
 } // namespace ullage

@@ -31,7 +31,7 @@ int join_command(const JoinArguments& arguments, std::ostream& out, std::ostream
     if (!arguments.dry_run && !plan.value().empty()) {
         const Result<Joined> joined = join(logbook.value(), other.value(), keys.value());
         if (!joined) return refuse(err, joined.error());
-        answer = say(phrase("commands", "Joined: %1"), joined_text(joined.value()));
+        answer = say(phrase("commands", "Joined: %1"), say_outcome(joined.value()));
     }
     if (plan.value().empty() && format.value() == TableFormat::text && arguments.output.path.empty())
         return print(line_of(say(phrase("commands", "%1."), answer)), out, err);

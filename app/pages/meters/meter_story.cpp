@@ -40,9 +40,9 @@ QString certificate_words(const Meter& meter) {
     if (!meter.standard.empty()) parts << text_of(meter.standard);
     if (meter.range_low_w || meter.range_high_w)
         parts << tr("range %1 to %2 W")
-                     .arg(meter.range_low_w ? raw_text(exact_text(*meter.range_low_w)) : QStringLiteral("0"),
-                          meter.range_high_w ? raw_text(exact_text(*meter.range_high_w)) : tr("any"));
-    if (meter.starting_current_a) parts << tr("starts at %1 A").arg(raw_text(exact_text(*meter.starting_current_a)));
+                     .arg(meter.range_low_w ? text_of(say_digits(exact_text(*meter.range_low_w))) : QStringLiteral("0"),
+                          meter.range_high_w ? text_of(say_digits(exact_text(*meter.range_high_w))) : tr("any"));
+    if (meter.starting_current_a) parts << tr("starts at %1 A").arg(text_of(say_digits(exact_text(*meter.starting_current_a))));
     const MeterCertificate& paper = meter.certificate;
     if (!paper.number.empty()) parts << tr("certificate %1").arg(text_of(paper.number));
     if (!paper.laboratory.empty()) parts << text_of(paper.laboratory);
@@ -55,10 +55,10 @@ QString certificate_words(const Meter& meter) {
 /// What a version states, in short.
 QString version_words(const MeterVersion& version) {
     const Meter& meter = version.meter;
-    QStringList parts{meter.points.empty() ? tr("correction %1").arg(raw_text(exact_text(meter.correction)))
+    QStringList parts{meter.points.empty() ? tr("correction %1").arg(text_of(say_digits(exact_text(meter.correction))))
                                            : tr("points %1").arg(text_of(meter_points_text(meter.points)))};
-    parts << (meter.limit_percent ? tr("limit ±%1 %").arg(raw_text(exact_text(*meter.limit_percent))) : tr("no limit stated"));
-    if (meter.step_wh) parts << tr("step %1 Wh").arg(raw_text(exact_text(*meter.step_wh)));
+    parts << (meter.limit_percent ? tr("limit ±%1 %").arg(text_of(say_digits(exact_text(*meter.limit_percent)))) : tr("no limit stated"));
+    if (meter.step_wh) parts << tr("step %1 Wh").arg(text_of(say_digits(exact_text(*meter.step_wh))));
     if (!meter.certificate.number.empty()) parts << tr("certificate %1").arg(text_of(meter.certificate.number));
     QString line = tr("%1: %2").arg(raw_text(format_iso8601(version.written_ms, "UTC").substr(0, 10)), parts.join(QStringLiteral(", ")));
     if (!version.reason.empty()) line += tr(" (%1)").arg(text_of(version.reason));

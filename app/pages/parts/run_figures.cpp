@@ -89,7 +89,7 @@ StripFigure usable(const RunAnalysis& analysis) {
     const Quantity& fraction = analysis.energy.usable_fraction;
     put(figure, fraction, 2);
     if (fraction.kind != Kind::not_known && fraction.kind != Kind::at_least)
-        figure.label = tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind)));
+        figure.label = tr("usable fraction, %1").arg(text_of(say_kind(fraction.kind)));
     return figure;
 }
 

@@ -30,11 +30,6 @@ FindingItem::Sort sort_of(Weight weight) {
     return FindingItem::Sort::note;
 }
 
-QString correction_name(RegisterCorrectionKind kind) {
-    const std::string_view text = register_correction_text(kind);
-    return raw_text(text);
-}
-
 void add_unknown(std::vector<FindingItem>& items, const QString& name, const Quantity& quantity) {
     if (quantity.kind != Kind::not_known || quantity.reason.empty()) return;
     items.push_back({FindingItem::Sort::not_known, sentence(name + QStringLiteral(": ") + text_of(quantity.reason)), {}, {}});
@@ -92,10 +87,11 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     for (const Message& remark : analysis.energy.meter_remarks) items.push_back({FindingItem::Sort::note, text_of(remark), {}, {}});
     if (!analysis.energy.log_sentence.empty()) items.push_back({FindingItem::Sort::note, text_of(analysis.energy.log_sentence), {}, {}});
     for (const RegisterCorrection& register_correction : analysis.energy.track.register_corrections) {
-        FindingItem item{FindingItem::Sort::assumed,
-                         sentence(QStringLiteral("%1: %2").arg(correction_name(register_correction.kind), text_of(register_correction.reason))),
-                         {},
-                         {register_correction.reading_uuid}};
+        FindingItem item{
+            FindingItem::Sort::assumed,
+            sentence(QStringLiteral("%1: %2").arg(text_of(say_register_correction(register_correction.kind)), text_of(register_correction.reason))),
+            {},
+            {register_correction.reading_uuid}};
         item.acceptable = can_be_accepted(register_correction.kind);
         if (register_correction.missing_wh) item.evidence = tr("about %1 Wh may be missing").arg(*register_correction.missing_wh, 0, 'f', 0);
         items.push_back(std::move(item));
@@ -104,9 +100,9 @@ std::vector<FindingItem> finding_items(const RunAnalysis& analysis, const std::o
     if (analysis.energy.points.empty() && analysis.energy.track.points.empty()) return items;
     add_unknown(items, tr("Delivered energy"), analysis.energy.delivered_wh);
     if (!drains) {
-        const std::string_view name = run_kind_text(kind);
         items.push_back({FindingItem::Sort::not_known,
-                         tr("Usable fraction, the gauge's errors and losses: a %1 run does not tell them; make a drain.").arg(raw_text(name)),
+                         tr("Usable fraction, the gauge's errors and losses: this kind of run (%1) does not tell them; make a drain.")
+                             .arg(text_of(say_run_kind(kind))),
                          {},
                          {}});
         put_first_what_matters(items);

@@ -143,7 +143,7 @@ void LiveBar::showProposals() {
         words->setObjectName(QStringLiteral("proposalLabel"));
         words->setWordWrap(true);
         words->setTextFormat(Qt::PlainText);
-        auto* accept = new_button("acceptProposalButton", tr("Set mark “%1”").arg(tr(mark_text(*mark_of(event.kind)).data())));
+        auto* accept = new_button("acceptProposalButton", tr("Set mark “%1”").arg(text_of(say_mark(*mark_of(event.kind)))));
         auto* dismiss = new_button("dismissProposalButton", tr("Not this"));
         connect(accept, &QPushButton::clicked, this, [this, event] {
             if (const auto done = reader_->accept(run_uuid_, event); !done) emit error(text_of(done.error().sentence()));

@@ -202,7 +202,7 @@ void RunPhotos::takeTime() {
     if (owner == nullptr) return;
     ReadingValues values = owner->values;
     values.time_ms = offered_ms_;
-    const auto amended = document_.amend(owner->uuid, values, QStringLiteral("time of the photo"));
+    const auto amended = document_.amend(owner->uuid, values, tr("time of the photo"));
     if (!amended) {
         emit error(text_of(amended.error().sentence()));
         return;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/run/run_tested.h"
 
+#include "base/number.h"
 #include "run_analysis/charge_run.h"
 #include "run_analysis/output_run.h"
 #include "style/numbers.h"
@@ -23,20 +24,21 @@ TestedOutcome tested_charge(const RunRecord& record, const EnergyAnalysis& energ
         const QString powers = parts.join(QStringLiteral(", "));
         sentence += QLatin1Char(' ') + powers.left(1).toUpper() + powers.mid(1) + QLatin1Char('.');
     }
-    if (charge.taper_gauge_percent) sentence += tr(" The power began to fall at a gauge of %1 %.").arg(*charge.taper_gauge_percent, 0, 'g', 4);
+    if (charge.taper_gauge_percent)
+        sentence += tr(" The power began to fall at a gauge of %1 %.").arg(text_of(say_digits(exact_text(*charge.taper_gauge_percent))));
     return {tr("energy in"), shown_quantity(charge.charged_wh, 0).plain(), sentence, {}};
 }
 
 TestedOutcome tested_output(const RunRecord& record, const EnergyAnalysis& energy) {
     const OutputRun run = analyse_output(record, energy);
-    QString outcome = text_of(output_outcome_text(run.outcome));
+    QString outcome = text_of(say_output_outcome(run.outcome));
     outcome = outcome.left(1).toUpper() + outcome.mid(1);
     QStringList steps;
     for (const OutputStep& step : run.steps)
         steps << tr("%1 for %2 min, %3")
                      .arg(shown_quantity(step.watts, 0).plain())
                      .arg(60 * step.hours(), 0, 'f', 0)
-                     .arg(text_of(output_end_text(step.end)));
+                     .arg(text_of(say_output_end(step.end)));
     const QString sentence = text_of(run.sentence) + tr(" Trips: %1, resets: %2.").arg(run.trips).arg(run.resets);
     return {record.run.kind == RunKind::peak_output ? tr("peak output") : tr("sustained output"), outcome, sentence, steps.join(QLatin1Char('\n'))};
 }
@@ -44,7 +46,7 @@ TestedOutcome tested_output(const RunRecord& record, const EnergyAnalysis& energ
 TestedOutcome tested_fraction(const Quantity& fraction) {
     // "at least" stands in the value itself.
     const bool name_kind = fraction.kind != Kind::not_known && fraction.kind != Kind::at_least;
-    return {name_kind ? tr("usable fraction, %1").arg(text_of(kind_text(fraction.kind))) : tr("usable fraction"),
+    return {name_kind ? tr("usable fraction, %1").arg(text_of(say_kind(fraction.kind))) : tr("usable fraction"),
             shown_quantity(fraction, 2).plain(),
             text_of(fraction.reason),
             {}};

@@ -268,7 +268,7 @@ void SizingPage::showUnit() {
     if (unit < sizing_.units.size()) {
         const SizedUnit& sized = sizing_.units[unit];
         std::vector<Message> remarks = sized.remarks;
-        if (!sized.days.reason.empty()) remarks.push_back("Days of autonomy: " + sized.days.reason);
+        if (!sized.days.reason.empty()) remarks.push_back(say(phrase("sizing", "Days of autonomy: %1"), sized.days.reason));
         for (const Message& remark : remarks) words += (words.isEmpty() ? QString() : QStringLiteral("\n")) + text_of(remark);
     }
     course_->setText(words);

@@ -54,7 +54,7 @@ QString claims_html(const UnitClaims& claims) {
 QString draw_words(const QString& name, const StandingDraw& draw, const QString& currency) {
     if (draw.draw_w.kind == Kind::not_known) return tr("%1: not known: %2.").arg(name, text_of(draw.draw_w.reason));
     QString words = tr("%1: %2 (%3), %4 a day, %5 a month")
-                        .arg(name, shown_quantity(draw.draw_w, 1).plain(), text_of(kind_text(draw.draw_w.kind)),
+                        .arg(name, shown_quantity(draw.draw_w, 1).plain(), text_of(say_kind(draw.draw_w.kind)),
                              shown_quantity(draw.per_day_wh, 0).plain(), shown_quantity(draw.per_month_wh, 0).plain());
     if (draw.cost_per_day)
         words += tr("; %1 %3 a day, %2 %3 a month, %4")

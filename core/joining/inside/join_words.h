@@ -11,9 +11,9 @@
 namespace ullage::joining {
 
 /// "drain of Alder 600, 14 May 2027": of its first reading that is not withdrawn, else of its making.
-[[nodiscard]] std::string run_title(const KeptRun& run, const std::string& unit_name);
+[[nodiscard]] Message run_title(const KeptRun& run, const std::string& unit_name);
 /// "reading of 14 May 2027, 18:05, in drain of …".
-[[nodiscard]] std::string reading_title(const Reading& reading, const KeptRun& run, const std::string& run_title);
+[[nodiscard]] Message reading_title(const Reading& reading, const KeptRun& run, const Message& run_title);
 
 [[nodiscard]] std::vector<JoinField> differing_fields(const Unit& here, const Unit& there);
 [[nodiscard]] std::vector<JoinField> differing_fields(const Meter& here, const Meter& there);

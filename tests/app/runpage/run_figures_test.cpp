@@ -321,7 +321,8 @@ TEST_F(RunPageTest, what_only_a_drain_tells_is_one_line_for_a_charge) {
     recordSample();
     const auto items = finding_items(document.analysis(run.uuid), std::nullopt, RunKind::charge);
     EXPECT_EQ(std::ranges::count(items, FindingItem::Sort::not_known, &FindingItem::sort), 1);
-    EXPECT_EQ(items.back().sentence.toStdString(), "Usable fraction, the gauge's errors and losses: a charge run does not tell them; make a drain.");
+    EXPECT_EQ(items.back().sentence.toStdString(),
+              "Usable fraction, the gauge's errors and losses: this kind of run (charge) does not tell them; make a drain.");
 }
 
 TEST_F(RunPageTest, the_line_test_stands_in_the_findings_with_its_slope_and_chi_square) {

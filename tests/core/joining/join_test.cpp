@@ -14,7 +14,7 @@ TEST(Join, of_two_logbooks_that_say_the_same_brings_nothing) {
     EXPECT_TRUE(take(plan_join(*two.here, *two.there)).empty());
     const Joined joined = two.joined();
     EXPECT_FALSE(joined.changed());
-    EXPECT_EQ(joined_text(joined), "nothing came in");
+    EXPECT_EQ(say_outcome(joined), "nothing came in");
     EXPECT_EQ(seen(*two.here), before);
 }
 
@@ -44,7 +44,7 @@ TEST(Join, brings_units_meters_runs_photos_logs_lists_and_sheets_with_their_iden
     sheet = take(two.there->add(sheet));
 
     const Joined joined = two.joined();
-    EXPECT_EQ(joined_text(joined), "1 unit, 1 meter, 1 run, 1 reading, 1 photo, 1 log, 1 load list, 1 PV sheet came in");
+    EXPECT_EQ(say_outcome(joined), "1 unit, 1 meter, 1 run, 1 reading, 1 photo, 1 log, 1 load list, 1 PV sheet came in");
     EXPECT_EQ(seen(*two.here), seen(*two.there));
     const RunRecord record = take(two.here->run_record(run.uuid));
     EXPECT_EQ(record.readings, take(two.there->run_record(run.uuid)).readings);
@@ -73,7 +73,7 @@ TEST(Join, brings_a_run_that_was_continued_in_both_the_readings_photos_and_logs_
     const JoinPlan plan = take(plan_join(*two.here, *two.there));
     ASSERT_EQ(plan.arrivals.size(), 1U);
     EXPECT_TRUE(plan.arrivals[0].known);
-    EXPECT_EQ(arrival_text(plan.arrivals[0]), "1 reading, 2 photos, 1 log");
+    EXPECT_EQ(say_arrival(plan.arrivals[0]), "1 reading, 2 photos, 1 log");
     EXPECT_TRUE(plan.differences.empty());
     (void)two.joined();
     const RunRecord record = take(two.here->run_record(two.run.uuid));
@@ -98,16 +98,16 @@ TEST(Join, shows_what_differs_and_keeps_this_logbook_s_unless_told) {
     list.appliances[0].power_w = 60;
     take(two.there->update(list));
     const std::string before = seen(*two.here);
-    EXPECT_EQ(two.difference("unit Lantern 900").fields,
-              (std::vector<JoinField>{{"rated energy (Wh)", "1000.25", "1100"}, {"tags", "lent; zelt ≈", "lent"}}));
-    EXPECT_EQ(two.difference("no-load drain of Lantern 900").fields, (std::vector<JoinField>{{"load", "projector and sound", "heater"}}));
-    EXPECT_EQ(two.difference("load list kitchen").fields,
-              (std::vector<JoinField>{{"line 1", "1 × lamp, 40 W, 4 h a day", "1 × lamp, 60 W, 4 h a day"}}));
+    EXPECT_EQ(field_texts(two.difference("unit Lantern 900").fields),
+              (FieldTexts{{"rated energy (Wh)", "1000.25", "1100"}, {"tags", "lent; zelt ≈", "lent"}}));
+    EXPECT_EQ(field_texts(two.difference("no-load drain of Lantern 900").fields), (FieldTexts{{"load", "projector and sound", "heater"}}));
+    EXPECT_EQ(field_texts(two.difference("load list kitchen").fields),
+              (FieldTexts{{"line 1", "1 × lamp, 40 W, 4 h a day", "1 × lamp, 60 W, 4 h a day"}}));
     const Joined kept = two.joined();
-    EXPECT_EQ(joined_text(kept), "nothing came in; 3 differences stay as here");
+    EXPECT_EQ(say_outcome(kept), "nothing came in; 3 differences stay as here");
     EXPECT_EQ(seen(*two.here), before);
     const Joined taken = two.joined({two.difference("unit Lantern 900").key()});
-    EXPECT_EQ(joined_text(taken), "nothing came in; 1 difference taken from the other logbook; 2 differences stay as here");
+    EXPECT_EQ(say_outcome(taken), "nothing came in; 1 difference taken from the other logbook; 2 differences stay as here");
     EXPECT_EQ(take(two.here->units())[0], unit);
     (void)two.joined_taking_all();
     EXPECT_EQ(seen(*two.here), seen(*two.there));
@@ -124,7 +124,7 @@ TEST(Join, takes_a_reading_that_was_amended_there_alone_with_its_history_and_nev
     const JoinPlan plan = take(plan_join(*two.here, *two.there));
     ASSERT_EQ(plan.differences.size(), 1U) << "what is newer here is no difference";
     EXPECT_TRUE(plan.differences[0].changed_there_only);
-    EXPECT_EQ(plan.differences[0].fields, (std::vector<JoinField>{{"register (Wh)", "0.1", "5"}}));
+    EXPECT_EQ(field_texts(plan.differences[0].fields), (FieldTexts{{"register (Wh)", "0.1", "5"}}));
     EXPECT_EQ(plan.keys_changed_there_only(), plan.all_keys());
     const Joined joined = two.joined(plan.all_keys());
     const auto history = take(two.here->history(two.readings[0].uuid));

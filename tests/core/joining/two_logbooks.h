@@ -7,6 +7,7 @@
 #include "support/photo_bytes.h"
 
 #include <algorithm>
+#include <array>
 #include <sstream>
 
 namespace ullage::test {
@@ -92,7 +93,7 @@ public:
     /// What a name on the list of differences stands for; a test without it fails.
     [[nodiscard]] JoinDifference difference(const std::string& title) const {
         for (const JoinDifference& each : take(plan_join(*here, *there)).differences)
-            if (each.title.starts_with(title)) return each;
+            if (each.title.text().starts_with(title)) return each;
         throw std::runtime_error("no difference in " + title);
     }
     [[nodiscard]] Joined joined(const std::set<std::string>& keys = {}) { return take(join(*here, *there, keys)); }
@@ -107,5 +108,13 @@ public:
     LoadList list;
     std::optional<Logbook> here, there;
 };
+
+/// Name, here and there of each, in the language in use.
+using FieldTexts = std::vector<std::array<std::string, 3>>;
+inline FieldTexts field_texts(const std::vector<JoinField>& fields) {
+    FieldTexts said;
+    for (const JoinField& field : fields) said.push_back({field.name.text(), field.here.text(), field.there.text()});
+    return said;
+}
 
 } // namespace ullage::test
