@@ -161,8 +161,8 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
             return tr("gauge less what is then left, in percentage points: of the %1 Wh that this drain is expected to deliver to its cut-off")
                 .arg(whole);
     }
-    if (role == Qt::DisplayRole) return raw_text(titles[section]);
-    if (role == Qt::ToolTipRole) return raw_text(hints[section]);
+    if (role == Qt::DisplayRole) return tr(titles[section]);
+    if (role == Qt::ToolTipRole) return tr(hints[section]);
     if (role == Qt::TextAlignmentRole)
         return QVariant::fromValue(Qt::AlignVCenter |
                                    (section == ReadingsRow::time || section == ReadingsRow::remark ? Qt::AlignLeft : Qt::AlignRight));
