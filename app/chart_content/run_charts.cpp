@@ -32,6 +32,12 @@ QString meter_words(const RunRecord& record) {
                                        : words;
 }
 
+/// What stands at a stretch that a finding names, see names_a_stretch().
+QString stretch_word(FindingKind kind) {
+    if (kind == FindingKind::stuck) return ullage::tr("stuck");
+    return kind == FindingKind::jump ? ullage::tr("jump") : ullage::tr("rebound");
+}
+
 /// Builds one chart of a run; x is hours since the first reading.
 class Builder {
     Q_DECLARE_TR_FUNCTIONS(ullage::Builder)
@@ -96,7 +102,7 @@ private:
         for (const Finding& finding : analysis_.gauge.findings) {
             if (!names_a_stretch(finding)) continue;
             const auto from = ends[finding.readings.front()], to = ends[finding.readings.back()];
-            if (from && to) chart.content.regions.push_back({*from, *to, text_of(finding_key(finding.kind)), RegionRole::doubt});
+            if (from && to) chart.content.regions.push_back({*from, *to, stretch_word(finding.kind), RegionRole::doubt});
         }
     }
 

@@ -11,7 +11,7 @@ namespace ullage {
 namespace {
 
 QString told(const QString& name, const Quantity& quantity) {
-    QString words = QStringLiteral("%1: %2").arg(name, text_of(quantity_text(quantity, quantity_decimals(quantity.key))));
+    QString words = QStringLiteral("%1: %2").arg(name, text_of(say_quantity(quantity, quantity_decimals(quantity.key))));
     // "at least" and "not known" stand in the value itself.
     if (quantity.kind == Kind::projected || quantity.kind == Kind::bracket) words += QStringLiteral(", %1").arg(text_of(say_kind(quantity.kind)));
     if (!quantity.reason.empty()) words += QStringLiteral(" (%1)").arg(text_of(quantity.reason));

@@ -40,8 +40,8 @@ MethodForm::MethodForm(const std::map<std::string, double>& stated, const Measur
         fields_.push_back(nullptr);
         if (setting.key == rule_key) continue;
         const QString title = text_of(begin_sentence(say(setting.title)));
-        fields_.back() =
-            addLine(text_of(std::string(setting.key)), title, tr("usual: %1%2").arg(text_of(exact_text(setting.usual())), unit_words(setting)));
+        fields_.back() = addLine(text_of(std::string(setting.key)), title,
+                                 tr("usual: %1%2").arg(text_of(say_digits(exact_text(setting.usual()))), unit_words(setting)));
         if (const auto known = stated.find(std::string(setting.key)); known != stated.end())
             fields_.back()->setText(text_of(say_digits(exact_text(known->second))) + unit_words(setting));
     }

@@ -201,7 +201,7 @@ QString LogbookTreeModel::title(const Node& node) const {
         const auto name = text_of(meter->name);
         if (!meter->points.empty()) return tr("%1, as calibrated").arg(name);
         if (!meter->limit_percent) return name;
-        return tr("%1, ±%2 %").arg(name, raw_text(exact_text(*meter->limit_percent)));
+        return tr("%1, ±%2 %").arg(name, text_of(say_digits(exact_text(*meter->limit_percent))));
     }
     }
     return {};

@@ -55,6 +55,8 @@ Message usage_words(const std::string& said) {
 void say_labels(CLI::App& app) {
     const auto formatter = std::make_shared<CLI::Formatter>();
     formatter->label("Usage", say(phrase("commands", "Usage")));
+    formatter->label("OPTIONS", say(phrase("commands", "OPTIONS")));
+    formatter->label("SUBCOMMAND", say(phrase("commands", "SUBCOMMAND")));
     formatter->label("Positionals", say(phrase("commands", "Positionals")));
     formatter->label("REQUIRED", say(phrase("commands", "REQUIRED")));
     formatter->label("Needs", say(phrase("commands", "Needs")));
