@@ -202,6 +202,89 @@
     </message>
 </context>
 <context>
+    <name>charts</name>
+    <message>
+        <source>a picture of %1 by %2 cannot be drawn</source>
+        <translation>ein Bild von %1 mal %2 lässt sich nicht zeichnen</translation>
+    </message>
+    <message>
+        <source>picture size</source>
+        <translation>Bildgröße</translation>
+    </message>
+    <message>
+        <source>choose sides from 1 to %1</source>
+        <translation>wählen Sie Seiten von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>the scale is not a positive number</source>
+        <translation>die Skalierung ist keine positive Zahl</translation>
+    </message>
+    <message>
+        <source>picture scale</source>
+        <translation>Skalierung des Bildes</translation>
+    </message>
+    <message>
+        <source>choose a scale such as 1 or 2</source>
+        <translation>wählen Sie eine Skalierung wie 1 oder 2</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into PNG form</source>
+        <translation>das Bild ließ sich nicht in die Form PNG bringen</translation>
+    </message>
+    <message>
+        <source>try a smaller size</source>
+        <translation>versuchen Sie eine kleinere Größe</translation>
+    </message>
+    <message>
+        <source>size and scale make an image that is too small or too large</source>
+        <translation>Größe und Skalierung ergeben ein zu kleines oder zu großes Bild</translation>
+    </message>
+    <message>
+        <source>choose a smaller size or scale</source>
+        <translation>wählen Sie eine kleinere Größe oder Skalierung</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for the picture</source>
+        <translation>für das Bild ist nicht genug Arbeitsspeicher da</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into SVG form</source>
+        <translation>das Bild ließ sich nicht in die Form SVG bringen</translation>
+    </message>
+    <message>
+        <source>try PNG instead</source>
+        <translation>versuchen Sie stattdessen PNG</translation>
+    </message>
+    <message>
+        <source>a picture&apos;s name must end in .png or .svg</source>
+        <translation>der Name eines Bildes muss auf .png oder .svg enden</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>fügen Sie die gewünschte Endung an</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation>der Ordner existiert nicht</translation>
+    </message>
+    <message>
+        <source>make the folder or choose another</source>
+        <translation>legen Sie den Ordner an oder wählen Sie einen anderen</translation>
+    </message>
+    <message>
+        <source>there is nothing drawn here yet</source>
+        <translation>hier ist noch nichts gezeichnet</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>Bild</translation>
+    </message>
+    <message>
+        <source>choose a run with readings</source>
+        <translation>wählen Sie einen Lauf mit Ablesungen</translation>
+    </message>
+</context>
+<context>
     <name>claims</name>
     <message>
         <source>Run %1, %2</source>
@@ -2302,6 +2385,18 @@
         <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
         <translation>Mit --language CODE (en, de, fr oder es) spricht jeder Befehl eine andere Sprache als die der Umgebung.</translation>
     </message>
+    <message>
+        <source>SUBCOMMAND</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
+        <translation>%1 ist keine Sprache dieses Programms; nehmen Sie `--language` mit en, de, fr oder es</translation>
+    </message>
+    <message>
+        <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
+        <translation>es ist keine grafische Anzeige da; nehmen Sie `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` oder `ullage --help`</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>
@@ -2751,6 +2846,25 @@
     </message>
 </context>
 <context>
+    <name>copies</name>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n Speicher</numerusform>
+            <numerusform>%n Speicher</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>date</name>
     <message>
         <source>January</source>
@@ -2854,6 +2968,213 @@
     </message>
 </context>
 <context>
+    <name>dialogs</name>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>die Anzahl</translation>
+    </message>
+    <message>
+        <source>the power</source>
+        <translation>die Leistung</translation>
+    </message>
+    <message>
+        <source>the duty</source>
+        <translation>die Einschaltdauer</translation>
+    </message>
+    <message>
+        <source>the measured energy</source>
+        <translation>die gemessene Energie</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>the time over which it was measured</source>
+        <translation>die Dauer der Messung</translation>
+    </message>
+    <message>
+        <source>the power of its start</source>
+        <translation>die Leistung beim Anlauf</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5</source>
+        <translation>tragen Sie eine Zahl ein, etwa 1,5</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5 %1</source>
+        <translation>tragen Sie eine Zahl ein, etwa 1,5 %1</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>`%1` wird nicht verstanden</translation>
+    </message>
+    <message>
+        <source>%1 must be more than 0</source>
+        <translation>%1 muss größer als 0 sein</translation>
+    </message>
+    <message>
+        <source>leave the field empty where nothing is stated</source>
+        <translation>lassen Sie das Feld leer, wo nichts angegeben ist</translation>
+    </message>
+    <message>
+        <source>start of the log</source>
+        <translation>Beginn des Logs</translation>
+    </message>
+    <message>
+        <source>this is no time</source>
+        <translation>das ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>clock is behind by</source>
+        <translation>Uhr geht nach um</translation>
+    </message>
+    <message>
+        <source>write it like 0:00:12 or -0:01:30: hours, minutes, seconds</source>
+        <translation>schreiben Sie es wie 0:00:12 oder -0:01:30: Stunden, Minuten, Sekunden</translation>
+    </message>
+    <message>
+        <source>the register step</source>
+        <translation>der Zählwerksschritt</translation>
+    </message>
+    <message>
+        <source>the error limit</source>
+        <translation>die Fehlergrenze</translation>
+    </message>
+    <message>
+        <source>the part of each load</source>
+        <translation>der je Last eigene Teil</translation>
+    </message>
+    <message>
+        <source>the register span</source>
+        <translation>der Zählwerksumfang</translation>
+    </message>
+    <message>
+        <source>the correction</source>
+        <translation>die Korrektion</translation>
+    </message>
+    <message>
+        <source>the starting current</source>
+        <translation>der Anlaufstrom</translation>
+    </message>
+    <message>
+        <source>the side</source>
+        <translation>die Seite</translation>
+    </message>
+    <message>
+        <source>the width</source>
+        <translation>die Breite</translation>
+    </message>
+    <message>
+        <source>the height</source>
+        <translation>die Höhe</translation>
+    </message>
+    <message>
+        <source>`%1` is outside what a bench can be</source>
+        <translation>`%1` liegt außerhalb dessen, was an einem Messplatz sein kann</translation>
+    </message>
+    <message>
+        <source>enter degrees Celsius, such as 18</source>
+        <translation>tragen Sie Grad Celsius ein, etwa 18</translation>
+    </message>
+    <message>
+        <source>nobody notices an end before it happens</source>
+        <translation>niemand bemerkt ein Ende, bevor es eintritt</translation>
+    </message>
+    <message>
+        <source>type 0 where it was noted as it happened</source>
+        <translation>tippen Sie 0, wo es beim Eintreten notiert wurde</translation>
+    </message>
+    <message>
+        <source>copies are kept for whole days from 1 to 3650</source>
+        <translation>Kopien werden für ganze Tage von 1 bis 3650 behalten</translation>
+    </message>
+    <message>
+        <source>enter a number such as 30</source>
+        <translation>tragen Sie eine Zahl ein, etwa 30</translation>
+    </message>
+    <message>
+        <source>a station is a number from 0 to 255</source>
+        <translation>eine Station ist eine Zahl von 0 bis 255</translation>
+    </message>
+    <message>
+        <source>the interval</source>
+        <translation>der Takt</translation>
+    </message>
+    <message>
+        <source>the gauge step</source>
+        <translation>der Anzeigeschritt</translation>
+    </message>
+    <message>
+        <source>type a number, or `not known`</source>
+        <translation>tippen Sie eine Zahl oder `unbekannt`</translation>
+    </message>
+    <message>
+        <source>the rated energy</source>
+        <translation>die Nennenergie</translation>
+    </message>
+    <message>
+        <source>the rated output</source>
+        <translation>die Nennleistung</translation>
+    </message>
+    <message>
+        <source>the peak output</source>
+        <translation>die Spitzenleistung</translation>
+    </message>
+    <message>
+        <source>the mass</source>
+        <translation>die Masse</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>the warranty</source>
+        <translation>die Garantie</translation>
+    </message>
+    <message>
+        <source>the voltage limit</source>
+        <translation>die Spannungsgrenze</translation>
+    </message>
+    <message>
+        <source>the current limit</source>
+        <translation>die Stromgrenze</translation>
+    </message>
+    <message>
+        <source>the power limit</source>
+        <translation>die Leistungsgrenze</translation>
+    </message>
+    <message>
+        <source>the start voltage</source>
+        <translation>die Anlaufspannung</translation>
+    </message>
+    <message>
+        <source>the short-circuit current</source>
+        <translation>der Kurzschlussstrom</translation>
+    </message>
+    <message>
+        <source>the charge time</source>
+        <translation>die Ladezeit</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>der Preis</translation>
+    </message>
+    <message>
+        <source>the price paid</source>
+        <translation>der gezahlte Preis</translation>
+    </message>
+</context>
+<context>
     <name>document</name>
     <message>
         <source>this run is no longer in the logbook</source>
@@ -2886,6 +3207,94 @@
     <message>
         <source>this meter is no longer in the logbook</source>
         <translation>dieser Zähler ist nicht mehr im Logbuch</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>der Lauf wurde nicht beendet</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>wiederholt</translation>
+    </message>
+    <message>
+        <source>the logbook is busy</source>
+        <translation>das Logbuch ist beschäftigt</translation>
+    </message>
+    <message>
+        <source>what has come waits and is recorded then</source>
+        <translation>was gekommen ist, wartet und wird dann aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>nicht alles ließ sich eintragen</translation>
+    </message>
+    <message>
+        <source>the sample sheet cannot be read</source>
+        <translation>das Beispielblatt lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the sample load list cannot be read</source>
+        <translation>die Beispiel-Lastliste lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the sample log cannot be copied</source>
+        <translation>das Beispiel-Log lässt sich nicht kopieren</translation>
+    </message>
+    <message>
+        <source>make room in the folder for temporary files</source>
+        <translation>schaffen Sie Platz im Ordner für temporäre Dateien</translation>
+    </message>
+    <message>
+        <source>this build holds no sample run sheets</source>
+        <translation>diese Programmfassung enthält keine Beispiel-Laufblätter</translation>
+    </message>
+    <message>
+        <source>make a new logbook instead</source>
+        <translation>legen Sie stattdessen ein neues Logbuch an</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>this is no file</source>
+        <translation>das ist keine Datei</translation>
+    </message>
+    <message>
+        <source>choose a PV sheet</source>
+        <translation>wählen Sie ein PV-Blatt</translation>
+    </message>
+    <message>
+        <source>the logbook has no unit named `%1`; choose one in the sheet</source>
+        <translation>das Logbuch hat keinen Speicher namens `%1`; wählen Sie einen im Blatt</translation>
+    </message>
+    <message>
+        <source>limits of the PV input belong to the unit; state those of the file in the unit&apos;s claims</source>
+        <translation>Grenzen des PV-Eingangs gehören zum Speicher; geben Sie die der Datei bei den Angaben des Speichers an</translation>
+    </message>
+    <message>
+        <source>choose a load list</source>
+        <translation>wählen Sie eine Lastliste</translation>
+    </message>
+    <message>
+        <source>choose a run sheet</source>
+        <translation>wählen Sie ein Laufblatt</translation>
+    </message>
+    <message>
+        <source>reading this logbook was cancelled; its units are not compared</source>
+        <translation>das Lesen dieses Logbuchs wurde abgebrochen; seine Speicher werden nicht verglichen</translation>
+    </message>
+    <message>
+        <source>this logbook is the one that is open; its units are compared already</source>
+        <translation>dieses Logbuch ist das geöffnete; seine Speicher werden schon verglichen</translation>
+    </message>
+    <message>
+        <source>the units of this logbook are compared already</source>
+        <translation>die Speicher dieses Logbuchs werden schon verglichen</translation>
     </message>
 </context>
 <context>
@@ -4910,6 +5319,633 @@
     <message>
         <source>its gauge fell by less than five steps</source>
         <translation>seine Ladeanzeige fiel um weniger als fünf Schritte</translation>
+    </message>
+</context>
+<context>
+    <name>joining</name>
+    <message>
+        <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
+        <translation>das andere Logbuch hat Einstellungen der Methode, die dieses nicht hat; die von diesem bleiben</translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation>Speicher %1</translation>
+    </message>
+    <message>
+        <source>there is a unit %1 already, which is not the same one: it comes in as a further unit of this name</source>
+        <translation>einen Speicher %1 gibt es schon, und er ist nicht derselbe: der andere kommt als weiterer Speicher dieses Namens herein</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>Zähler %1</translation>
+    </message>
+    <message>
+        <source>there is a meter %1 already, which is not the same one: it comes in as a further meter of this name</source>
+        <translation>einen Zähler %1 gibt es schon, und er ist nicht derselbe: der andere kommt als weiterer Zähler dieses Namens herein</translation>
+    </message>
+    <message>
+        <source>meter %1 was withdrawn here; it comes back, as a run that comes in names it</source>
+        <translation>Zähler %1 wurde hier zurückgezogen; er kommt zurück, da ein hereinkommender Lauf ihn nennt</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>the reading that it shows</source>
+        <translation>die Ablesung, die es zeigt</translation>
+    </message>
+    <message>
+        <source>photo %1 in %2</source>
+        <translation>Foto %1 in %2</translation>
+    </message>
+    <message>
+        <source>log %1 in %2</source>
+        <translation>Log %1 in %2</translation>
+    </message>
+    <message>
+        <source>load list %1</source>
+        <translation>Lastliste %1</translation>
+    </message>
+    <message>
+        <source>there is another load list %1 already: it comes in as %2</source>
+        <translation>es gibt schon eine andere Lastliste %1: sie kommt als %2 herein</translation>
+    </message>
+    <message>
+        <source>PV sheet %1</source>
+        <translation>PV-Blatt %1</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>rated energy (Wh)</source>
+        <translation>Nennenergie (Wh)</translation>
+    </message>
+    <message>
+        <source>rated output (W)</source>
+        <translation>Nennleistung (W)</translation>
+    </message>
+    <message>
+        <source>peak output (W)</source>
+        <translation>Spitzenleistung (W)</translation>
+    </message>
+    <message>
+        <source>highest PV voltage (V)</source>
+        <translation>höchste PV-Spannung (V)</translation>
+    </message>
+    <message>
+        <source>highest PV current (A)</source>
+        <translation>höchster PV-Strom (A)</translation>
+    </message>
+    <message>
+        <source>highest PV power (W)</source>
+        <translation>höchste PV-Leistung (W)</translation>
+    </message>
+    <message>
+        <source>PV starts at (V)</source>
+        <translation>PV-Anlaufspannung (V)</translation>
+    </message>
+    <message>
+        <source>PV short-circuit current (A)</source>
+        <translation>PV-Kurzschlussstrom (A)</translation>
+    </message>
+    <message>
+        <source>charge time (h)</source>
+        <translation>Ladezeit (h)</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>paid price</source>
+        <translation>gezahlter Preis</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>mass (kg)</source>
+        <translation>Masse (kg)</translation>
+    </message>
+    <message>
+        <source>warranty (years)</source>
+        <translation>Garantie (Jahre)</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>chemistry</source>
+        <translation>Chemie</translation>
+    </message>
+    <message>
+        <source>purchased</source>
+        <translation>gekauft</translation>
+    </message>
+    <message>
+        <source>cycles before</source>
+        <translation>Zyklen davor</translation>
+    </message>
+    <message>
+        <source>gauge step (%)</source>
+        <translation>Anzeigeschritt (%)</translation>
+    </message>
+    <message>
+        <source>tags</source>
+        <translation>Schlagwörter</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>step (Wh)</source>
+        <translation>Schritt (Wh)</translation>
+    </message>
+    <message>
+        <source>limit (%)</source>
+        <translation>Fehlergrenze (%)</translation>
+    </message>
+    <message>
+        <source>part of the load (%)</source>
+        <translation>je Last eigener Teil (%)</translation>
+    </message>
+    <message>
+        <source>span (Wh)</source>
+        <translation>Umfang (Wh)</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>Korrektion</translation>
+    </message>
+    <message>
+        <source>points of the certificate</source>
+        <translation>Punkte des Kalibrierscheins</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>Norm</translation>
+    </message>
+    <message>
+        <source>starting current (A)</source>
+        <translation>Anlaufstrom (A)</translation>
+    </message>
+    <message>
+        <source>lowest load of its range (W)</source>
+        <translation>niedrigste Last des Bereichs (W)</translation>
+    </message>
+    <message>
+        <source>highest load of its range (W)</source>
+        <translation>höchste Last des Bereichs (W)</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>Kalibrierschein</translation>
+    </message>
+    <message>
+        <source>certificate date</source>
+        <translation>Datum des Kalibrierscheins</translation>
+    </message>
+    <message>
+        <source>laboratory</source>
+        <translation>Labor</translation>
+    </message>
+    <message>
+        <source>valid until</source>
+        <translation>gültig bis</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>started full</source>
+        <translation>voll gestartet</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>beendet</translation>
+    </message>
+    <message>
+        <source>end noticed within (min)</source>
+        <translation>Ende bemerkt innerhalb von (min)</translation>
+    </message>
+    <message>
+        <source>time zone</source>
+        <translation>Zeitzone</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>ambient (°C)</source>
+        <translation>Umgebung (°C)</translation>
+    </message>
+    <message>
+        <source>ambient at the end (°C)</source>
+        <translation>Umgebung am Ende (°C)</translation>
+    </message>
+    <message>
+        <source>charge source</source>
+        <translation>Quelle der Ladung</translation>
+    </message>
+    <message>
+        <source>module</source>
+        <translation>Modul</translation>
+    </message>
+    <message>
+        <source>Voc (V)</source>
+        <translation>Voc (V)</translation>
+    </message>
+    <message>
+        <source>Vmp (V)</source>
+        <translation>Vmp (V)</translation>
+    </message>
+    <message>
+        <source>Isc (A)</source>
+        <translation>Isc (A)</translation>
+    </message>
+    <message>
+        <source>Imp (A)</source>
+        <translation>Imp (A)</translation>
+    </message>
+    <message>
+        <source>coefficient of Voc</source>
+        <translation>Koeffizient von Voc</translation>
+    </message>
+    <message>
+        <source>coefficient of Vmp</source>
+        <translation>Koeffizient von Vmp</translation>
+    </message>
+    <message>
+        <source>coefficient of the power</source>
+        <translation>Koeffizient der Leistung</translation>
+    </message>
+    <message>
+        <source>tolerance of the voltages (%)</source>
+        <translation>Toleranz der Spannungen (%)</translation>
+    </message>
+    <message>
+        <source>NOCT (°C)</source>
+        <translation>NOCT (°C)</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>Zellen</translation>
+    </message>
+    <message>
+        <source>modules in a string</source>
+        <translation>Module in einem Strang</translation>
+    </message>
+    <message>
+        <source>strings side by side</source>
+        <translation>Stränge nebeneinander</translation>
+    </message>
+    <message>
+        <source>coldest (°C)</source>
+        <translation>am kältesten (°C)</translation>
+    </message>
+    <message>
+        <source>hottest (°C)</source>
+        <translation>am heißesten (°C)</translation>
+    </message>
+    <message>
+        <source>hottest cell (°C)</source>
+        <translation>heißeste Zelle (°C)</translation>
+    </message>
+    <message>
+        <source>irradiance (W/m²)</source>
+        <translation>Bestrahlungsstärke (W/m²)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>crystalline silicon</source>
+        <translation>kristallines Silizium</translation>
+    </message>
+    <message>
+        <source>other than crystalline silicon</source>
+        <translation>anderes als kristallines Silizium</translation>
+    </message>
+    <message>
+        <source>%1 Wh in %2 h</source>
+        <translation>%1 Wh in %2 h</translation>
+    </message>
+    <message>
+        <source>duty %1</source>
+        <translation>Einschaltdauer %1</translation>
+    </message>
+    <message>
+        <source>%1 h a day</source>
+        <translation>%1 h täglich</translation>
+    </message>
+    <message>
+        <source>%1 h at night</source>
+        <translation>%1 h nachts</translation>
+    </message>
+    <message>
+        <source>%1 W at the start</source>
+        <translation>%1 W beim Anlauf</translation>
+    </message>
+    <message>
+        <source>always connected</source>
+        <translation>immer angeschlossen</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3</source>
+        <translation>%1 von %2, %3</translation>
+    </message>
+    <message>
+        <source>reading of %1, %2, in %3</source>
+        <translation>Ablesung vom %1, %2, in %3</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Speicher</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>second meter</source>
+        <translation>zweiter Zähler</translation>
+    </message>
+    <message>
+        <source>further keys</source>
+        <translation>weitere Schlüssel</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>gauge (%)</source>
+        <translation>Ladeanzeige (%)</translation>
+    </message>
+    <message>
+        <source>register (Wh)</source>
+        <translation>Zählwerk (Wh)</translation>
+    </message>
+    <message>
+        <source>second register (Wh)</source>
+        <translation>zweites Zählwerk (Wh)</translation>
+    </message>
+    <message>
+        <source>meter (W)</source>
+        <translation>Zähler (W)</translation>
+    </message>
+    <message>
+        <source>display (W)</source>
+        <translation>Display (W)</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>first sample</source>
+        <translation>erster Messwert</translation>
+    </message>
+    <message>
+        <source>last sample</source>
+        <translation>letzter Messwert</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>zusammengeführt mit %1</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>wiederholt</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>verschieden</translation>
+    </message>
+    <message>
+        <source>withdrawn here</source>
+        <translation>hier zurückgezogen</translation>
+    </message>
+    <message>
+        <source>withdrawn there</source>
+        <translation>dort zurückgezogen</translation>
+    </message>
+    <message>
+        <source>the same readings as a run here</source>
+        <translation>dieselben Ablesungen wie ein Lauf hier</translation>
+    </message>
+    <message>
+        <source>tells of the same time as a log here</source>
+        <translation>sagt etwas über dieselbe Zeit wie ein Log hier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <comment>%n reading</comment>
+        <translation>
+            <numerusform>%n Ablesung</numerusform>
+            <numerusform>%n Ablesungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <comment>%n photo</comment>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n logs</source>
+        <comment>%n log</comment>
+        <translation>
+            <numerusform>%n Log</numerusform>
+            <numerusform>%n Logs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this is the same logbook</source>
+        <translation>das ist dasselbe Logbuch</translation>
+    </message>
+    <message>
+        <source>name another logbook to be joined with it</source>
+        <translation>nennen Sie ein anderes Logbuch, das mit ihm zusammengeführt werden soll</translation>
+    </message>
+    <message>
+        <source>no difference has the id `%1`</source>
+        <translation>kein Unterschied hat die Kennung `%1`</translation>
+    </message>
+    <message>
+        <source>use `all`, `newer` or an id that --dry-run shows</source>
+        <translation>nehmen Sie `all`, `newer` oder eine Kennung, die --dry-run zeigt</translation>
+    </message>
+    <message>
+        <source>several differences have an id that begins with `%1`</source>
+        <translation>mehrere Unterschiede haben eine Kennung, die mit `%1` beginnt</translation>
+    </message>
+    <message>
+        <source>give more of it</source>
+        <translation>geben Sie mehr davon an</translation>
+    </message>
+    <message>
+        <source>Joining</source>
+        <translation>Wird zusammengeführt</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>dort</translation>
+    </message>
+    <message>
+        <source>comes in</source>
+        <translation>kommt herein</translation>
+    </message>
+    <message>
+        <source>stays out</source>
+        <translation>bleibt draußen</translation>
+    </message>
+    <message>
+        <source>more of it</source>
+        <translation>mehr davon</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles davon</translation>
+    </message>
+    <message>
+        <source>taken from the other</source>
+        <translation>vom anderen übernommen</translation>
+    </message>
+    <message>
+        <source>stays as here</source>
+        <translation>bleibt wie hier</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n Speicher</numerusform>
+            <numerusform>%n Speicher</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n meters</source>
+        <comment>%n meter</comment>
+        <translation>
+            <numerusform>%n Zähler</numerusform>
+            <numerusform>%n Zähler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n Lauf</numerusform>
+            <numerusform>%n Läufe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load lists</source>
+        <comment>%n load list</comment>
+        <translation>
+            <numerusform>%n Lastliste</numerusform>
+            <numerusform>%n Lastlisten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n PV sheets</source>
+        <comment>%n PV sheet</comment>
+        <translation>
+            <numerusform>%n PV-Blatt</numerusform>
+            <numerusform>%n PV-Blätter</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing came in</source>
+        <translation>nichts hereingekommen</translation>
+    </message>
+    <message>
+        <source>%1 came in</source>
+        <translation>%1 hereingekommen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences taken from the other logbook</source>
+        <comment>%n difference taken from the other logbook</comment>
+        <translation>
+            <numerusform>%n Unterschied vom anderen Logbuch übernommen</numerusform>
+            <numerusform>%n Unterschiede vom anderen Logbuch übernommen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences stay as here</source>
+        <comment>%n difference stays as here</comment>
+        <translation>
+            <numerusform>%n Unterschied bleibt wie hier</numerusform>
+            <numerusform>%n Unterschiede bleiben wie hier</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8667,6 +9703,54 @@
         <source>use the sample data that come with the program</source>
         <translation>nehmen Sie die Beispieldaten, die mit dem Programm kommen</translation>
     </message>
+    <message>
+        <source>a report&apos;s name must end in .pdf or .html</source>
+        <translation>der Name eines Berichts muss auf .pdf oder .html enden</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>fügen Sie die gewünschte Endung an</translation>
+    </message>
+    <message>
+        <source>the report is written, but not all files beside it: %1</source>
+        <translation>der Bericht ist geschrieben, aber nicht alle Dateien daneben: %1</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>choose a folder that you may write to</source>
+        <translation>wählen Sie einen Ordner, in den Sie schreiben dürfen</translation>
+    </message>
+    <message>
+        <source>a drawing could not be put into SVG form</source>
+        <translation>eine Zeichnung ließ sich nicht in die Form SVG bringen</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>try PDF instead</source>
+        <translation>versuchen Sie stattdessen PDF</translation>
+    </message>
+    <message>
+        <source>The numbers of this table in full (CSV)</source>
+        <translation>Die Zahlen dieser Tabelle vollständig (CSV)</translation>
+    </message>
+    <message>
+        <source>the report was cancelled; nothing was written</source>
+        <translation>der Bericht wurde abgebrochen; nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>the report could not be put into PDF form</source>
+        <translation>der Bericht ließ sich nicht in die Form PDF bringen</translation>
+    </message>
+    <message>
+        <source>try HTML instead</source>
+        <translation>versuchen Sie stattdessen HTML</translation>
+    </message>
 </context>
 <context>
     <name>results</name>
@@ -10090,6 +11174,61 @@
     </message>
 </context>
 <context>
+    <name>services</name>
+    <message>
+        <source>gauge</source>
+        <translation>Ladeanzeige</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>Zählwerk</translation>
+    </message>
+    <message>
+        <source>second register</source>
+        <translation>zweites Zählwerk</translation>
+    </message>
+    <message>
+        <source>watts</source>
+        <translation>Watt</translation>
+    </message>
+    <message>
+        <source>display watts</source>
+        <translation>Watt laut Display</translation>
+    </message>
+    <message>
+        <source>time: %1</source>
+        <translation>Zeit: %1</translation>
+    </message>
+    <message>
+        <source>There is nothing to record yet: type what the gauge or the meter shows, choose a mark, or write a remark.</source>
+        <translation>Es gibt noch nichts einzutragen: tippen Sie, was die Ladeanzeige oder der Zähler zeigt, wählen Sie eine Marke oder schreiben Sie eine Bemerkung.</translation>
+    </message>
+    <message>
+        <source>no source is kept with the meter of this run</source>
+        <translation>beim Zähler dieses Laufs ist keine Quelle behalten</translation>
+    </message>
+    <message>
+        <source>set one up on the page Meters</source>
+        <translation>richten Sie auf der Seite Zähler eine ein</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>`%1` wird nicht verstanden</translation>
+    </message>
+    <message>
+        <source>enter a time span such as 30 min or 1.5 h</source>
+        <translation>tragen Sie eine Zeitspanne ein, etwa 30 min oder 1,5 h</translation>
+    </message>
+    <message>
+        <source>enter points of the gauge, such as 10</source>
+        <translation>tragen Sie Anzeigepunkte ein, etwa 10</translation>
+    </message>
+    <message>
+        <source>the desktop has no secret store that can be used</source>
+        <translation>der Desktop hat keinen Schlüsselbund, der sich nutzen lässt</translation>
+    </message>
+</context>
+<context>
     <name>sheets</name>
     <message>
         <source>line %1</source>
@@ -10837,6 +11976,10 @@
     <message>
         <source>swap them</source>
         <translation>vertauschen Sie sie</translation>
+    </message>
+    <message>
+        <source>Days of autonomy: %1</source>
+        <translation>Autonomietage: %1</translation>
     </message>
 </context>
 <context>
@@ -14238,10 +15381,6 @@
         <translation>Abgegebene Energie</translation>
     </message>
     <message>
-        <source>Usable fraction, the gauge&apos;s errors and losses: a %1 run does not tell them; make a drain.</source>
-        <translation>Nutzbarer Anteil, Fehler der Ladeanzeige und Verluste: ein Lauf „%1“ sagt darüber nichts; machen Sie eine Entladung.</translation>
-    </message>
-    <message>
         <source>Usable fraction</source>
         <translation>Nutzbarer Anteil</translation>
     </message>
@@ -15201,6 +16340,30 @@
     <message>
         <source>Nothing that the program needs is missing. Notes on: %1.</source>
         <translation>Nichts fehlt, was das Programm braucht. Hinweise zu: %1.</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rebound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1: %2</source>
+        <translation>um %1: %2</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
+        <translation>Nutzbarer Anteil, Fehler der Ladeanzeige und Verluste: diese Art von Lauf (%1) sagt darüber nichts; machen Sie eine Entladung.</translation>
     </message>
 </context>
 <context>
@@ -16378,6 +17541,14 @@ Wh</translation>
     <message>
         <source>Withdrawn: meter %1</source>
         <translation>Zurückgezogen: Zähler %1</translation>
+    </message>
+    <message>
+        <source>join %1</source>
+        <translation>mit %1 zusammenführen</translation>
+    </message>
+    <message>
+        <source>Joined %1</source>
+        <translation>Zusammengeführt mit %1</translation>
     </message>
 </context>
 <context>
@@ -19636,6 +20807,10 @@ pt</translation>
         <source>marks and remarks</source>
         <translation>Marken und Bemerkungen</translation>
     </message>
+    <message>
+        <source>%1, amended</source>
+        <translation>%1, berichtigt</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ReadingsRows</name>
@@ -20188,6 +21363,10 @@ pt</translation>
     <message>
         <source>The photo was taken %1; the reading says %2.</source>
         <translation>Das Foto wurde aufgenommen %1; die Ablesung sagt %2.</translation>
+    </message>
+    <message>
+        <source>time of the photo</source>
+        <translation>Zeit des Fotos</translation>
     </message>
 </context>
 <context>
@@ -22660,6 +23839,41 @@ pt</translation>
     <message>
         <source>The unit delivers more with time (%1 Wh a day): warmer, or not always charged full.</source>
         <translation>Der Speicher gibt mit der Zeit mehr ab (%1 Wh pro Tag): wärmer oder nicht immer vollgeladen.</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>the run is no longer in the logbook</source>
+        <translation>der Lauf ist nicht mehr im Logbuch</translation>
+    </message>
+    <message>
+        <source>choose another run</source>
+        <translation>wählen Sie einen anderen Lauf</translation>
+    </message>
+    <message>
+        <source>a run of the comparison is no longer in its logbook</source>
+        <translation>ein Lauf des Vergleichs ist nicht mehr in seinem Logbuch</translation>
+    </message>
+    <message>
+        <source>open the comparison page again</source>
+        <translation>öffnen Sie die Vergleichsseite noch einmal</translation>
+    </message>
+    <message>
+        <source>the photo cannot be shown</source>
+        <translation>das Foto lässt sich nicht zeigen</translation>
+    </message>
+    <message>
+        <source>leave it out of the report</source>
+        <translation>lassen Sie es im Bericht weg</translation>
+    </message>
+    <message>
+        <source>the unit has no runs any more</source>
+        <translation>der Speicher hat keine Läufe mehr</translation>
+    </message>
+    <message>
+        <source>choose another unit</source>
+        <translation>wählen Sie einen anderen Speicher</translation>
     </message>
 </context>
 </TS>

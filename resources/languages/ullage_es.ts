@@ -202,6 +202,89 @@
     </message>
 </context>
 <context>
+    <name>charts</name>
+    <message>
+        <source>a picture of %1 by %2 cannot be drawn</source>
+        <translation>no se puede dibujar una imagen de %1 por %2</translation>
+    </message>
+    <message>
+        <source>picture size</source>
+        <translation>tamaño de la imagen</translation>
+    </message>
+    <message>
+        <source>choose sides from 1 to %1</source>
+        <translation>elija lados de 1 a %1</translation>
+    </message>
+    <message>
+        <source>the scale is not a positive number</source>
+        <translation>la escala no es un número positivo</translation>
+    </message>
+    <message>
+        <source>picture scale</source>
+        <translation>escala de la imagen</translation>
+    </message>
+    <message>
+        <source>choose a scale such as 1 or 2</source>
+        <translation>elija una escala como 1 o 2</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into PNG form</source>
+        <translation>no se pudo pasar la imagen a PNG</translation>
+    </message>
+    <message>
+        <source>try a smaller size</source>
+        <translation>pruebe con un tamaño menor</translation>
+    </message>
+    <message>
+        <source>size and scale make an image that is too small or too large</source>
+        <translation>el tamaño y la escala dan una imagen demasiado pequeña o demasiado grande</translation>
+    </message>
+    <message>
+        <source>choose a smaller size or scale</source>
+        <translation>elija un tamaño o una escala menores</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for the picture</source>
+        <translation>no hay memoria suficiente para la imagen</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into SVG form</source>
+        <translation>no se pudo pasar la imagen a SVG</translation>
+    </message>
+    <message>
+        <source>try PNG instead</source>
+        <translation>pruebe con PNG</translation>
+    </message>
+    <message>
+        <source>a picture&apos;s name must end in .png or .svg</source>
+        <translation>el nombre de una imagen debe terminar en .png o .svg</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>añada la terminación que quiera</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation>la carpeta no existe</translation>
+    </message>
+    <message>
+        <source>make the folder or choose another</source>
+        <translation>cree la carpeta o elija otra</translation>
+    </message>
+    <message>
+        <source>there is nothing drawn here yet</source>
+        <translation>aquí aún no hay nada dibujado</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>imagen</translation>
+    </message>
+    <message>
+        <source>choose a run with readings</source>
+        <translation>elija un ensayo con lecturas</translation>
+    </message>
+</context>
+<context>
     <name>claims</name>
     <message>
         <source>Run %1, %2</source>
@@ -2300,7 +2383,19 @@
     </message>
     <message>
         <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
-        <translation>Con --language CODE (en, de, fr o es), cada orden habla otro idioma que el del entorno.</translation>
+        <translation>Con --language CODE (en, de, fr o es), cada comando habla otro idioma que el del entorno.</translation>
+    </message>
+    <message>
+        <source>SUBCOMMAND</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
+        <translation>%1 no es un idioma de este programa; use `--language` con en, de, fr o es</translation>
+    </message>
+    <message>
+        <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
+        <translation>no hay pantalla; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` o `ullage --help`</translation>
     </message>
 </context>
 <context>
@@ -2751,6 +2846,25 @@
     </message>
 </context>
 <context>
+    <name>copies</name>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n equipo</numerusform>
+            <numerusform>%n equipos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n ensayo</numerusform>
+            <numerusform>%n ensayos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>date</name>
     <message>
         <source>January</source>
@@ -2854,6 +2968,213 @@
     </message>
 </context>
 <context>
+    <name>dialogs</name>
+    <message>
+        <source>hours</source>
+        <translation>horas</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>la cantidad</translation>
+    </message>
+    <message>
+        <source>the power</source>
+        <translation>la potencia</translation>
+    </message>
+    <message>
+        <source>the duty</source>
+        <translation>el factor de marcha</translation>
+    </message>
+    <message>
+        <source>the measured energy</source>
+        <translation>la energía medida</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>the time over which it was measured</source>
+        <translation>el tiempo en que se midió</translation>
+    </message>
+    <message>
+        <source>the power of its start</source>
+        <translation>la potencia de arranque</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5</source>
+        <translation>introduzca un número, como 1,5</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5 %1</source>
+        <translation>introduzca un número, como 1,5 %1</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>no se entiende `%1`</translation>
+    </message>
+    <message>
+        <source>%1 must be more than 0</source>
+        <translation>%1 debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>leave the field empty where nothing is stated</source>
+        <translation>deje el campo vacío si no hay nada indicado</translation>
+    </message>
+    <message>
+        <source>start of the log</source>
+        <translation>inicio de la grabación</translation>
+    </message>
+    <message>
+        <source>this is no time</source>
+        <translation>esto no es un tiempo</translation>
+    </message>
+    <message>
+        <source>clock is behind by</source>
+        <translation>el reloj atrasa</translation>
+    </message>
+    <message>
+        <source>write it like 0:00:12 or -0:01:30: hours, minutes, seconds</source>
+        <translation>escríbalo como 0:00:12 o -0:01:30: horas, minutos, segundos</translation>
+    </message>
+    <message>
+        <source>the register step</source>
+        <translation>la resolución del registro</translation>
+    </message>
+    <message>
+        <source>the error limit</source>
+        <translation>el límite de error</translation>
+    </message>
+    <message>
+        <source>the part of each load</source>
+        <translation>la parte propia de cada carga</translation>
+    </message>
+    <message>
+        <source>the register span</source>
+        <translation>el tope del registro</translation>
+    </message>
+    <message>
+        <source>the correction</source>
+        <translation>la corrección</translation>
+    </message>
+    <message>
+        <source>the starting current</source>
+        <translation>la corriente de arranque</translation>
+    </message>
+    <message>
+        <source>the side</source>
+        <translation>el lado</translation>
+    </message>
+    <message>
+        <source>the width</source>
+        <translation>la anchura</translation>
+    </message>
+    <message>
+        <source>the height</source>
+        <translation>la altura</translation>
+    </message>
+    <message>
+        <source>`%1` is outside what a bench can be</source>
+        <translation>`%1` está fuera de lo posible en un banco</translation>
+    </message>
+    <message>
+        <source>enter degrees Celsius, such as 18</source>
+        <translation>introduzca grados Celsius, como 18</translation>
+    </message>
+    <message>
+        <source>nobody notices an end before it happens</source>
+        <translation>nadie advierte un fin antes de que ocurra</translation>
+    </message>
+    <message>
+        <source>type 0 where it was noted as it happened</source>
+        <translation>escriba 0 si se anotó en el momento</translation>
+    </message>
+    <message>
+        <source>copies are kept for whole days from 1 to 3650</source>
+        <translation>las copias se conservan días enteros, de 1 a 3650</translation>
+    </message>
+    <message>
+        <source>enter a number such as 30</source>
+        <translation>introduzca un número como 30</translation>
+    </message>
+    <message>
+        <source>a station is a number from 0 to 255</source>
+        <translation>una estación es un número de 0 a 255</translation>
+    </message>
+    <message>
+        <source>the interval</source>
+        <translation>el intervalo</translation>
+    </message>
+    <message>
+        <source>the gauge step</source>
+        <translation>la resolución del indicador</translation>
+    </message>
+    <message>
+        <source>type a number, or `not known`</source>
+        <translation>escriba un número o `no se conoce`</translation>
+    </message>
+    <message>
+        <source>the rated energy</source>
+        <translation>la energía asignada</translation>
+    </message>
+    <message>
+        <source>the rated output</source>
+        <translation>la potencia asignada</translation>
+    </message>
+    <message>
+        <source>the peak output</source>
+        <translation>la potencia de pico</translation>
+    </message>
+    <message>
+        <source>the mass</source>
+        <translation>la masa</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>años</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>the warranty</source>
+        <translation>la garantía</translation>
+    </message>
+    <message>
+        <source>the voltage limit</source>
+        <translation>el límite de tensión</translation>
+    </message>
+    <message>
+        <source>the current limit</source>
+        <translation>el límite de corriente</translation>
+    </message>
+    <message>
+        <source>the power limit</source>
+        <translation>el límite de potencia</translation>
+    </message>
+    <message>
+        <source>the start voltage</source>
+        <translation>la tensión de arranque</translation>
+    </message>
+    <message>
+        <source>the short-circuit current</source>
+        <translation>la corriente de cortocircuito</translation>
+    </message>
+    <message>
+        <source>the charge time</source>
+        <translation>el tiempo de recarga</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>el precio</translation>
+    </message>
+    <message>
+        <source>the price paid</source>
+        <translation>el precio pagado</translation>
+    </message>
+</context>
+<context>
     <name>document</name>
     <message>
         <source>this run is no longer in the logbook</source>
@@ -2886,6 +3207,94 @@
     <message>
         <source>this meter is no longer in the logbook</source>
         <translation>este contador ya no está en el cuaderno</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>el ensayo no se ha terminado</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>al deshacer</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>al rehacer</translation>
+    </message>
+    <message>
+        <source>the logbook is busy</source>
+        <translation>el cuaderno está ocupado</translation>
+    </message>
+    <message>
+        <source>what has come waits and is recorded then</source>
+        <translation>lo que ha llegado espera y se anotará entonces</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>no se pudo anotar todo</translation>
+    </message>
+    <message>
+        <source>the sample sheet cannot be read</source>
+        <translation>no se puede leer la hoja de ejemplo</translation>
+    </message>
+    <message>
+        <source>the sample load list cannot be read</source>
+        <translation>no se puede leer la lista de cargas de ejemplo</translation>
+    </message>
+    <message>
+        <source>the sample log cannot be copied</source>
+        <translation>no se puede copiar la grabación de ejemplo</translation>
+    </message>
+    <message>
+        <source>make room in the folder for temporary files</source>
+        <translation>libere espacio en la carpeta de archivos temporales</translation>
+    </message>
+    <message>
+        <source>this build holds no sample run sheets</source>
+        <translation>esta compilación no contiene hojas de ensayo de ejemplo</translation>
+    </message>
+    <message>
+        <source>make a new logbook instead</source>
+        <translation>cree en su lugar un cuaderno nuevo</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>no se puede crear la carpeta</translation>
+    </message>
+    <message>
+        <source>this is no file</source>
+        <translation>esto no es un archivo</translation>
+    </message>
+    <message>
+        <source>choose a PV sheet</source>
+        <translation>elija una hoja FV</translation>
+    </message>
+    <message>
+        <source>the logbook has no unit named `%1`; choose one in the sheet</source>
+        <translation>el cuaderno no tiene ningún equipo llamado `%1`; elija uno en la hoja</translation>
+    </message>
+    <message>
+        <source>limits of the PV input belong to the unit; state those of the file in the unit&apos;s claims</source>
+        <translation>los límites de la entrada FV pertenecen al equipo; indique los del archivo en los datos declarados del equipo</translation>
+    </message>
+    <message>
+        <source>choose a load list</source>
+        <translation>elija una lista de cargas</translation>
+    </message>
+    <message>
+        <source>choose a run sheet</source>
+        <translation>elija una hoja de ensayo</translation>
+    </message>
+    <message>
+        <source>reading this logbook was cancelled; its units are not compared</source>
+        <translation>se canceló la lectura de este cuaderno; sus equipos no se comparan</translation>
+    </message>
+    <message>
+        <source>this logbook is the one that is open; its units are compared already</source>
+        <translation>este cuaderno es el que está abierto; sus equipos ya se comparan</translation>
+    </message>
+    <message>
+        <source>the units of this logbook are compared already</source>
+        <translation>los equipos de este cuaderno ya se comparan</translation>
     </message>
 </context>
 <context>
@@ -4910,6 +5319,633 @@
     <message>
         <source>its gauge fell by less than five steps</source>
         <translation>su indicador bajó menos de cinco escalones</translation>
+    </message>
+</context>
+<context>
+    <name>joining</name>
+    <message>
+        <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
+        <translation>el otro cuaderno tiene ajustes del método que este no tiene; quedan los de este</translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation>equipo %1</translation>
+    </message>
+    <message>
+        <source>there is a unit %1 already, which is not the same one: it comes in as a further unit of this name</source>
+        <translation>ya hay un equipo %1, que no es el mismo: entra como otro equipo con este nombre</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>contador %1</translation>
+    </message>
+    <message>
+        <source>there is a meter %1 already, which is not the same one: it comes in as a further meter of this name</source>
+        <translation>ya hay un contador %1, que no es el mismo: entra como otro contador con este nombre</translation>
+    </message>
+    <message>
+        <source>meter %1 was withdrawn here; it comes back, as a run that comes in names it</source>
+        <translation>el contador %1 se retiró aquí; vuelve, porque lo nombra un ensayo que entra</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>the reading that it shows</source>
+        <translation>la lectura que muestra</translation>
+    </message>
+    <message>
+        <source>photo %1 in %2</source>
+        <translation>foto %1 en %2</translation>
+    </message>
+    <message>
+        <source>log %1 in %2</source>
+        <translation>grabación %1 en %2</translation>
+    </message>
+    <message>
+        <source>load list %1</source>
+        <translation>lista de cargas %1</translation>
+    </message>
+    <message>
+        <source>there is another load list %1 already: it comes in as %2</source>
+        <translation>ya hay otra lista de cargas %1: entra como %2</translation>
+    </message>
+    <message>
+        <source>PV sheet %1</source>
+        <translation>Hoja FV %1</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricante</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>rated energy (Wh)</source>
+        <translation>energía asignada (Wh)</translation>
+    </message>
+    <message>
+        <source>rated output (W)</source>
+        <translation>potencia asignada (W)</translation>
+    </message>
+    <message>
+        <source>peak output (W)</source>
+        <translation>potencia de pico (W)</translation>
+    </message>
+    <message>
+        <source>highest PV voltage (V)</source>
+        <translation>tensión FV máxima (V)</translation>
+    </message>
+    <message>
+        <source>highest PV current (A)</source>
+        <translation>corriente FV máxima (A)</translation>
+    </message>
+    <message>
+        <source>highest PV power (W)</source>
+        <translation>potencia FV máxima (W)</translation>
+    </message>
+    <message>
+        <source>PV starts at (V)</source>
+        <translation>tensión de arranque FV (V)</translation>
+    </message>
+    <message>
+        <source>PV short-circuit current (A)</source>
+        <translation>corriente de cortocircuito FV (A)</translation>
+    </message>
+    <message>
+        <source>charge time (h)</source>
+        <translation>tiempo de recarga (h)</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>precio</translation>
+    </message>
+    <message>
+        <source>paid price</source>
+        <translation>precio pagado</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>moneda</translation>
+    </message>
+    <message>
+        <source>mass (kg)</source>
+        <translation>masa (kg)</translation>
+    </message>
+    <message>
+        <source>warranty (years)</source>
+        <translation>garantía (años)</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>número de serie</translation>
+    </message>
+    <message>
+        <source>chemistry</source>
+        <translation>química</translation>
+    </message>
+    <message>
+        <source>purchased</source>
+        <translation>comprado</translation>
+    </message>
+    <message>
+        <source>cycles before</source>
+        <translation>ciclos previos</translation>
+    </message>
+    <message>
+        <source>gauge step (%)</source>
+        <translation>resolución del indicador (%)</translation>
+    </message>
+    <message>
+        <source>tags</source>
+        <translation>etiquetas</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>observación</translation>
+    </message>
+    <message>
+        <source>step (Wh)</source>
+        <translation>resolución (Wh)</translation>
+    </message>
+    <message>
+        <source>limit (%)</source>
+        <translation>límite (%)</translation>
+    </message>
+    <message>
+        <source>part of the load (%)</source>
+        <translation>parte propia de la carga (%)</translation>
+    </message>
+    <message>
+        <source>span (Wh)</source>
+        <translation>tope (Wh)</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>corrección</translation>
+    </message>
+    <message>
+        <source>points of the certificate</source>
+        <translation>puntos del certificado</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>norma</translation>
+    </message>
+    <message>
+        <source>starting current (A)</source>
+        <translation>corriente de arranque (A)</translation>
+    </message>
+    <message>
+        <source>lowest load of its range (W)</source>
+        <translation>carga mínima de su rango (W)</translation>
+    </message>
+    <message>
+        <source>highest load of its range (W)</source>
+        <translation>carga máxima de su rango (W)</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>certificado</translation>
+    </message>
+    <message>
+        <source>certificate date</source>
+        <translation>fecha del certificado</translation>
+    </message>
+    <message>
+        <source>laboratory</source>
+        <translation>laboratorio</translation>
+    </message>
+    <message>
+        <source>valid until</source>
+        <translation>válido hasta</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>started full</source>
+        <translation>empezó lleno</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>terminó</translation>
+    </message>
+    <message>
+        <source>end noticed within (min)</source>
+        <translation>fin advertido como mucho tras (min)</translation>
+    </message>
+    <message>
+        <source>time zone</source>
+        <translation>zona horaria</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
+    </message>
+    <message>
+        <source>ambient (°C)</source>
+        <translation>ambiente (°C)</translation>
+    </message>
+    <message>
+        <source>ambient at the end (°C)</source>
+        <translation>ambiente al final (°C)</translation>
+    </message>
+    <message>
+        <source>charge source</source>
+        <translation>fuente de la recarga</translation>
+    </message>
+    <message>
+        <source>module</source>
+        <translation>módulo</translation>
+    </message>
+    <message>
+        <source>Voc (V)</source>
+        <translation>Voc (V)</translation>
+    </message>
+    <message>
+        <source>Vmp (V)</source>
+        <translation>Vmp (V)</translation>
+    </message>
+    <message>
+        <source>Isc (A)</source>
+        <translation>Isc (A)</translation>
+    </message>
+    <message>
+        <source>Imp (A)</source>
+        <translation>Imp (A)</translation>
+    </message>
+    <message>
+        <source>coefficient of Voc</source>
+        <translation>coeficiente de Voc</translation>
+    </message>
+    <message>
+        <source>coefficient of Vmp</source>
+        <translation>coeficiente de Vmp</translation>
+    </message>
+    <message>
+        <source>coefficient of the power</source>
+        <translation>coeficiente de la potencia</translation>
+    </message>
+    <message>
+        <source>tolerance of the voltages (%)</source>
+        <translation>tolerancia de las tensiones (%)</translation>
+    </message>
+    <message>
+        <source>NOCT (°C)</source>
+        <translation>NOCT (°C)</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>células</translation>
+    </message>
+    <message>
+        <source>modules in a string</source>
+        <translation>módulos en una cadena</translation>
+    </message>
+    <message>
+        <source>strings side by side</source>
+        <translation>cadenas en paralelo</translation>
+    </message>
+    <message>
+        <source>coldest (°C)</source>
+        <translation>ambiente más frío (°C)</translation>
+    </message>
+    <message>
+        <source>hottest (°C)</source>
+        <translation>ambiente más cálido (°C)</translation>
+    </message>
+    <message>
+        <source>hottest cell (°C)</source>
+        <translation>célula máxima (°C)</translation>
+    </message>
+    <message>
+        <source>irradiance (W/m²)</source>
+        <translation>irradiancia (W/m²)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>crystalline silicon</source>
+        <translation>silicio cristalino</translation>
+    </message>
+    <message>
+        <source>other than crystalline silicon</source>
+        <translation>distintas del silicio cristalino</translation>
+    </message>
+    <message>
+        <source>%1 Wh in %2 h</source>
+        <translation>%1 Wh en %2 h</translation>
+    </message>
+    <message>
+        <source>duty %1</source>
+        <translation>factor de marcha %1</translation>
+    </message>
+    <message>
+        <source>%1 h a day</source>
+        <translation>%1 h al día</translation>
+    </message>
+    <message>
+        <source>%1 h at night</source>
+        <translation>%1 h de noche</translation>
+    </message>
+    <message>
+        <source>%1 W at the start</source>
+        <translation>%1 W en el arranque</translation>
+    </message>
+    <message>
+        <source>always connected</source>
+        <translation>siempre conectado</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3</source>
+        <translation>%1 de %2, %3</translation>
+    </message>
+    <message>
+        <source>reading of %1, %2, in %3</source>
+        <translation>lectura del %1, %2, en %3</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>equipo</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>contador</translation>
+    </message>
+    <message>
+        <source>second meter</source>
+        <translation>segundo contador</translation>
+    </message>
+    <message>
+        <source>further keys</source>
+        <translation>otras claves</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>hora</translation>
+    </message>
+    <message>
+        <source>gauge (%)</source>
+        <translation>indicador (%)</translation>
+    </message>
+    <message>
+        <source>register (Wh)</source>
+        <translation>registro (Wh)</translation>
+    </message>
+    <message>
+        <source>second register (Wh)</source>
+        <translation>segundo registro (Wh)</translation>
+    </message>
+    <message>
+        <source>meter (W)</source>
+        <translation>contador (W)</translation>
+    </message>
+    <message>
+        <source>display (W)</source>
+        <translation>pantalla (W)</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>marca</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>archivo</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>muestras</translation>
+    </message>
+    <message>
+        <source>first sample</source>
+        <translation>primera muestra</translation>
+    </message>
+    <message>
+        <source>last sample</source>
+        <translation>última muestra</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>unión con %1</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>al deshacer</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>al rehacer</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>difiere</translation>
+    </message>
+    <message>
+        <source>withdrawn here</source>
+        <translation>retirado aquí</translation>
+    </message>
+    <message>
+        <source>withdrawn there</source>
+        <translation>retirado allí</translation>
+    </message>
+    <message>
+        <source>the same readings as a run here</source>
+        <translation>las mismas lecturas que un ensayo de aquí</translation>
+    </message>
+    <message>
+        <source>tells of the same time as a log here</source>
+        <translation>habla del mismo tiempo que una grabación de aquí</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <comment>%n reading</comment>
+        <translation>
+            <numerusform>%n lectura</numerusform>
+            <numerusform>%n lecturas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <comment>%n photo</comment>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n logs</source>
+        <comment>%n log</comment>
+        <translation>
+            <numerusform>%n grabación</numerusform>
+            <numerusform>%n grabaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this is the same logbook</source>
+        <translation>este es el mismo cuaderno</translation>
+    </message>
+    <message>
+        <source>name another logbook to be joined with it</source>
+        <translation>indique otro cuaderno para unirlo con este</translation>
+    </message>
+    <message>
+        <source>no difference has the id `%1`</source>
+        <translation>ninguna diferencia tiene el identificador `%1`</translation>
+    </message>
+    <message>
+        <source>use `all`, `newer` or an id that --dry-run shows</source>
+        <translation>use `all`, `newer` o un identificador que muestre --dry-run</translation>
+    </message>
+    <message>
+        <source>several differences have an id that begins with `%1`</source>
+        <translation>varias diferencias tienen un identificador que empieza por `%1`</translation>
+    </message>
+    <message>
+        <source>give more of it</source>
+        <translation>indique más caracteres</translation>
+    </message>
+    <message>
+        <source>Joining</source>
+        <translation>Uniendo</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>resultado</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>elemento</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>identificador</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>aquí</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>allí</translation>
+    </message>
+    <message>
+        <source>comes in</source>
+        <translation>entra</translation>
+    </message>
+    <message>
+        <source>stays out</source>
+        <translation>se queda fuera</translation>
+    </message>
+    <message>
+        <source>more of it</source>
+        <translation>más contenido</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>taken from the other</source>
+        <translation>se toma del otro</translation>
+    </message>
+    <message>
+        <source>stays as here</source>
+        <translation>queda como aquí</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n equipo</numerusform>
+            <numerusform>%n equipos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n meters</source>
+        <comment>%n meter</comment>
+        <translation>
+            <numerusform>%n contador</numerusform>
+            <numerusform>%n contadores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n ensayo</numerusform>
+            <numerusform>%n ensayos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load lists</source>
+        <comment>%n load list</comment>
+        <translation>
+            <numerusform>%n lista de cargas</numerusform>
+            <numerusform>%n listas de cargas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n PV sheets</source>
+        <comment>%n PV sheet</comment>
+        <translation>
+            <numerusform>%n hoja FV</numerusform>
+            <numerusform>%n hojas FV</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing came in</source>
+        <translation>no ha entrado nada</translation>
+    </message>
+    <message>
+        <source>%1 came in</source>
+        <translation>entrada de %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences taken from the other logbook</source>
+        <comment>%n difference taken from the other logbook</comment>
+        <translation>
+            <numerusform>%n diferencia tomada del otro cuaderno</numerusform>
+            <numerusform>%n diferencias tomadas del otro cuaderno</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences stay as here</source>
+        <comment>%n difference stays as here</comment>
+        <translation>
+            <numerusform>%n diferencia queda como aquí</numerusform>
+            <numerusform>%n diferencias quedan como aquí</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8667,6 +9703,54 @@
         <source>use the sample data that come with the program</source>
         <translation>use los datos de ejemplo que vienen con el programa</translation>
     </message>
+    <message>
+        <source>a report&apos;s name must end in .pdf or .html</source>
+        <translation>el nombre de un informe debe terminar en .pdf o .html</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>añada la terminación que quiera</translation>
+    </message>
+    <message>
+        <source>the report is written, but not all files beside it: %1</source>
+        <translation>el informe está escrito, pero no todos los archivos que van a su lado: %1</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>no se puede crear la carpeta</translation>
+    </message>
+    <message>
+        <source>choose a folder that you may write to</source>
+        <translation>elija una carpeta en la que pueda escribir</translation>
+    </message>
+    <message>
+        <source>a drawing could not be put into SVG form</source>
+        <translation>no se pudo pasar un dibujo a SVG</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>informe</translation>
+    </message>
+    <message>
+        <source>try PDF instead</source>
+        <translation>pruebe con PDF</translation>
+    </message>
+    <message>
+        <source>The numbers of this table in full (CSV)</source>
+        <translation>Los números de esta tabla, completos (CSV)</translation>
+    </message>
+    <message>
+        <source>the report was cancelled; nothing was written</source>
+        <translation>se canceló el informe; no se ha escrito nada</translation>
+    </message>
+    <message>
+        <source>the report could not be put into PDF form</source>
+        <translation>no se pudo pasar el informe a PDF</translation>
+    </message>
+    <message>
+        <source>try HTML instead</source>
+        <translation>pruebe con HTML</translation>
+    </message>
 </context>
 <context>
     <name>results</name>
@@ -10090,6 +11174,61 @@
     </message>
 </context>
 <context>
+    <name>services</name>
+    <message>
+        <source>gauge</source>
+        <translation>indicador</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>registro</translation>
+    </message>
+    <message>
+        <source>second register</source>
+        <translation>segundo registro</translation>
+    </message>
+    <message>
+        <source>watts</source>
+        <translation>vatios</translation>
+    </message>
+    <message>
+        <source>display watts</source>
+        <translation>vatios de la pantalla</translation>
+    </message>
+    <message>
+        <source>time: %1</source>
+        <translation>hora: %1</translation>
+    </message>
+    <message>
+        <source>There is nothing to record yet: type what the gauge or the meter shows, choose a mark, or write a remark.</source>
+        <translation>Aún no hay nada que anotar: escriba lo que muestra el indicador o el contador, elija una marca o escriba una observación.</translation>
+    </message>
+    <message>
+        <source>no source is kept with the meter of this run</source>
+        <translation>con el contador de este ensayo no hay guardada ninguna fuente</translation>
+    </message>
+    <message>
+        <source>set one up on the page Meters</source>
+        <translation>configure uno en la página Contadores</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>no se entiende `%1`</translation>
+    </message>
+    <message>
+        <source>enter a time span such as 30 min or 1.5 h</source>
+        <translation>introduzca un tiempo como 30 min o 1,5 h</translation>
+    </message>
+    <message>
+        <source>enter points of the gauge, such as 10</source>
+        <translation>introduzca puntos del indicador, como 10</translation>
+    </message>
+    <message>
+        <source>the desktop has no secret store that can be used</source>
+        <translation>el escritorio no tiene ningún almacén de claves que se pueda usar</translation>
+    </message>
+</context>
+<context>
     <name>sheets</name>
     <message>
         <source>line %1</source>
@@ -10837,6 +11976,10 @@
     <message>
         <source>swap them</source>
         <translation>intercámbielos</translation>
+    </message>
+    <message>
+        <source>Days of autonomy: %1</source>
+        <translation>Días de autonomía: %1</translation>
     </message>
 </context>
 <context>
@@ -14238,10 +15381,6 @@
         <translation>Energía entregada</translation>
     </message>
     <message>
-        <source>Usable fraction, the gauge&apos;s errors and losses: a %1 run does not tell them; make a drain.</source>
-        <translation>Fracción útil, errores del indicador y pérdidas: un ensayo de %1 no los dice; haga una descarga.</translation>
-    </message>
-    <message>
         <source>Usable fraction</source>
         <translation>Fracción útil</translation>
     </message>
@@ -15201,6 +16340,30 @@
     <message>
         <source>Nothing that the program needs is missing. Notes on: %1.</source>
         <translation>No falta nada de lo que necesita el programa. Notas sobre: %1.</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rebound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1: %2</source>
+        <translation>a las %1: %2</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retirada</translation>
+    </message>
+    <message>
+        <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
+        <translation>Fracción útil, errores del indicador y pérdidas: esta clase de ensayo (%1) no los dice; haga una descarga.</translation>
     </message>
 </context>
 <context>
@@ -16378,6 +17541,14 @@ Wh</translation>
     <message>
         <source>Withdrawn: meter %1</source>
         <translation>Retirado: contador %1</translation>
+    </message>
+    <message>
+        <source>join %1</source>
+        <translation>unir %1</translation>
+    </message>
+    <message>
+        <source>Joined %1</source>
+        <translation>Unido: %1</translation>
     </message>
 </context>
 <context>
@@ -19636,6 +20807,10 @@ pt</translation>
         <source>marks and remarks</source>
         <translation>marcas y observaciones</translation>
     </message>
+    <message>
+        <source>%1, amended</source>
+        <translation>%1, enmendada</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ReadingsRows</name>
@@ -20188,6 +21363,10 @@ pt</translation>
     <message>
         <source>The photo was taken %1; the reading says %2.</source>
         <translation>La foto se tomó %1; la lectura dice %2.</translation>
+    </message>
+    <message>
+        <source>time of the photo</source>
+        <translation>hora de la foto</translation>
     </message>
 </context>
 <context>
@@ -22660,6 +23839,41 @@ pt</translation>
     <message>
         <source>The unit delivers more with time (%1 Wh a day): warmer, or not always charged full.</source>
         <translation>El equipo entrega más con el tiempo (%1 Wh al día): más calor, o no siempre recargado hasta lleno.</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>the run is no longer in the logbook</source>
+        <translation>el ensayo ya no está en el cuaderno</translation>
+    </message>
+    <message>
+        <source>choose another run</source>
+        <translation>elija otro ensayo</translation>
+    </message>
+    <message>
+        <source>a run of the comparison is no longer in its logbook</source>
+        <translation>un ensayo de la comparación ya no está en su cuaderno</translation>
+    </message>
+    <message>
+        <source>open the comparison page again</source>
+        <translation>abra de nuevo la página de comparación</translation>
+    </message>
+    <message>
+        <source>the photo cannot be shown</source>
+        <translation>no se puede mostrar la foto</translation>
+    </message>
+    <message>
+        <source>leave it out of the report</source>
+        <translation>déjela fuera del informe</translation>
+    </message>
+    <message>
+        <source>the unit has no runs any more</source>
+        <translation>el equipo ya no tiene ensayos</translation>
+    </message>
+    <message>
+        <source>choose another unit</source>
+        <translation>elija otro equipo</translation>
     </message>
 </context>
 </TS>

@@ -202,6 +202,89 @@
     </message>
 </context>
 <context>
+    <name>charts</name>
+    <message>
+        <source>a picture of %1 by %2 cannot be drawn</source>
+        <translation>une image de %1 sur %2 ne peut être dessinée</translation>
+    </message>
+    <message>
+        <source>picture size</source>
+        <translation>taille de l’image</translation>
+    </message>
+    <message>
+        <source>choose sides from 1 to %1</source>
+        <translation>choisissez des côtés de 1 à %1</translation>
+    </message>
+    <message>
+        <source>the scale is not a positive number</source>
+        <translation>l’échelle n’est pas un nombre positif</translation>
+    </message>
+    <message>
+        <source>picture scale</source>
+        <translation>échelle de l’image</translation>
+    </message>
+    <message>
+        <source>choose a scale such as 1 or 2</source>
+        <translation>choisissez une échelle comme 1 ou 2</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into PNG form</source>
+        <translation>l’image n’a pas pu être mise au format PNG</translation>
+    </message>
+    <message>
+        <source>try a smaller size</source>
+        <translation>essayez une taille plus petite</translation>
+    </message>
+    <message>
+        <source>size and scale make an image that is too small or too large</source>
+        <translation>taille et échelle donnent une image trop petite ou trop grande</translation>
+    </message>
+    <message>
+        <source>choose a smaller size or scale</source>
+        <translation>choisissez une taille ou une échelle plus petite</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for the picture</source>
+        <translation>il n’y a pas assez de mémoire pour l’image</translation>
+    </message>
+    <message>
+        <source>the picture could not be put into SVG form</source>
+        <translation>l’image n’a pas pu être mise au format SVG</translation>
+    </message>
+    <message>
+        <source>try PNG instead</source>
+        <translation>essayez plutôt PNG</translation>
+    </message>
+    <message>
+        <source>a picture&apos;s name must end in .png or .svg</source>
+        <translation>le nom d’une image doit finir par .png ou .svg</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>ajoutez la terminaison que vous voulez</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation>le dossier n’existe pas</translation>
+    </message>
+    <message>
+        <source>make the folder or choose another</source>
+        <translation>créez le dossier ou choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>there is nothing drawn here yet</source>
+        <translation>rien n’est encore dessiné ici</translation>
+    </message>
+    <message>
+        <source>picture</source>
+        <translation>image</translation>
+    </message>
+    <message>
+        <source>choose a run with readings</source>
+        <translation>choisissez un essai avec des relevés</translation>
+    </message>
+</context>
+<context>
     <name>claims</name>
     <message>
         <source>Run %1, %2</source>
@@ -2302,6 +2385,18 @@
         <source>With --language CODE (en, de, fr or es) every command speaks another language than that of the environment.</source>
         <translation>Avec --language CODE (en, de, fr ou es), chaque commande parle une autre langue que celle de l’environnement.</translation>
     </message>
+    <message>
+        <source>SUBCOMMAND</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
+        <translation>%1 n’est pas une langue de ce programme&#x202f;; utilisez `--language` avec en, de, fr ou es</translation>
+    </message>
+    <message>
+        <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
+        <translation>il n’y a pas d’écran&#x202f;; utilisez `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` ou `ullage --help`</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>
@@ -2751,6 +2846,25 @@
     </message>
 </context>
 <context>
+    <name>copies</name>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n station</numerusform>
+            <numerusform>%n stations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n essai</numerusform>
+            <numerusform>%n essais</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>date</name>
     <message>
         <source>January</source>
@@ -2854,6 +2968,213 @@
     </message>
 </context>
 <context>
+    <name>dialogs</name>
+    <message>
+        <source>hours</source>
+        <translation>heures</translation>
+    </message>
+    <message>
+        <source>how many there are</source>
+        <translation>le nombre d’appareils</translation>
+    </message>
+    <message>
+        <source>the power</source>
+        <translation>la puissance</translation>
+    </message>
+    <message>
+        <source>the duty</source>
+        <translation>le facteur de marche</translation>
+    </message>
+    <message>
+        <source>the measured energy</source>
+        <translation>l’énergie mesurée</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>jours</translation>
+    </message>
+    <message>
+        <source>the time over which it was measured</source>
+        <translation>la durée de la mesure</translation>
+    </message>
+    <message>
+        <source>the power of its start</source>
+        <translation>la puissance de démarrage</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5</source>
+        <translation>saisissez un nombre, comme 1,5</translation>
+    </message>
+    <message>
+        <source>enter a number, such as 1.5 %1</source>
+        <translation>saisissez un nombre, comme 1,5 %1</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>`%1` n’est pas compris</translation>
+    </message>
+    <message>
+        <source>%1 must be more than 0</source>
+        <translation>%1&#xa0;: il faut plus de 0</translation>
+    </message>
+    <message>
+        <source>leave the field empty where nothing is stated</source>
+        <translation>laissez le champ vide là où rien n’est précisé</translation>
+    </message>
+    <message>
+        <source>start of the log</source>
+        <translation>début du journal</translation>
+    </message>
+    <message>
+        <source>this is no time</source>
+        <translation>ce n’est pas une heure</translation>
+    </message>
+    <message>
+        <source>clock is behind by</source>
+        <translation>retard de l’horloge</translation>
+    </message>
+    <message>
+        <source>write it like 0:00:12 or -0:01:30: hours, minutes, seconds</source>
+        <translation>écrivez-le comme 0:00:12 ou -0:01:30&#xa0;: heures, minutes, secondes</translation>
+    </message>
+    <message>
+        <source>the register step</source>
+        <translation>le pas de l’index</translation>
+    </message>
+    <message>
+        <source>the error limit</source>
+        <translation>la limite d’erreur</translation>
+    </message>
+    <message>
+        <source>the part of each load</source>
+        <translation>la part propre à chaque charge</translation>
+    </message>
+    <message>
+        <source>the register span</source>
+        <translation>l’étendue de l’index</translation>
+    </message>
+    <message>
+        <source>the correction</source>
+        <translation>la correction</translation>
+    </message>
+    <message>
+        <source>the starting current</source>
+        <translation>le courant de démarrage</translation>
+    </message>
+    <message>
+        <source>the side</source>
+        <translation>le côté</translation>
+    </message>
+    <message>
+        <source>the width</source>
+        <translation>la largeur</translation>
+    </message>
+    <message>
+        <source>the height</source>
+        <translation>la hauteur</translation>
+    </message>
+    <message>
+        <source>`%1` is outside what a bench can be</source>
+        <translation>`%1` est hors de ce qu’un banc peut avoir</translation>
+    </message>
+    <message>
+        <source>enter degrees Celsius, such as 18</source>
+        <translation>saisissez des degrés Celsius, comme 18</translation>
+    </message>
+    <message>
+        <source>nobody notices an end before it happens</source>
+        <translation>personne ne remarque une fin avant qu’elle n’arrive</translation>
+    </message>
+    <message>
+        <source>type 0 where it was noted as it happened</source>
+        <translation>tapez 0 si elle a été notée au moment même</translation>
+    </message>
+    <message>
+        <source>copies are kept for whole days from 1 to 3650</source>
+        <translation>les copies sont gardées un nombre entier de jours, de 1 à 3650</translation>
+    </message>
+    <message>
+        <source>enter a number such as 30</source>
+        <translation>saisissez un nombre comme 30</translation>
+    </message>
+    <message>
+        <source>a station is a number from 0 to 255</source>
+        <translation>un esclave est un nombre de 0 à 255</translation>
+    </message>
+    <message>
+        <source>the interval</source>
+        <translation>l’intervalle</translation>
+    </message>
+    <message>
+        <source>the gauge step</source>
+        <translation>le pas de la jauge</translation>
+    </message>
+    <message>
+        <source>type a number, or `not known`</source>
+        <translation>tapez un nombre, ou `inconnu`</translation>
+    </message>
+    <message>
+        <source>the rated energy</source>
+        <translation>l’énergie assignée</translation>
+    </message>
+    <message>
+        <source>the rated output</source>
+        <translation>la puissance assignée</translation>
+    </message>
+    <message>
+        <source>the peak output</source>
+        <translation>la puissance de crête</translation>
+    </message>
+    <message>
+        <source>the mass</source>
+        <translation>la masse</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>ans</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>the warranty</source>
+        <translation>la garantie</translation>
+    </message>
+    <message>
+        <source>the voltage limit</source>
+        <translation>la limite de tension</translation>
+    </message>
+    <message>
+        <source>the current limit</source>
+        <translation>la limite de courant</translation>
+    </message>
+    <message>
+        <source>the power limit</source>
+        <translation>la limite de puissance</translation>
+    </message>
+    <message>
+        <source>the start voltage</source>
+        <translation>la tension de démarrage</translation>
+    </message>
+    <message>
+        <source>the short-circuit current</source>
+        <translation>le courant de court-circuit</translation>
+    </message>
+    <message>
+        <source>the charge time</source>
+        <translation>le temps de recharge</translation>
+    </message>
+    <message>
+        <source>the price</source>
+        <translation>le prix</translation>
+    </message>
+    <message>
+        <source>the price paid</source>
+        <translation>le prix payé</translation>
+    </message>
+</context>
+<context>
     <name>document</name>
     <message>
         <source>this run is no longer in the logbook</source>
@@ -2886,6 +3207,94 @@
     <message>
         <source>this meter is no longer in the logbook</source>
         <translation>ce compteur n’est plus dans le carnet</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>l’essai n’a pas été terminé</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>rétabli</translation>
+    </message>
+    <message>
+        <source>the logbook is busy</source>
+        <translation>le carnet est occupé</translation>
+    </message>
+    <message>
+        <source>what has come waits and is recorded then</source>
+        <translation>ce qui est arrivé attend et sera enregistré ensuite</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>tout n’a pas pu être enregistré</translation>
+    </message>
+    <message>
+        <source>the sample sheet cannot be read</source>
+        <translation>la fiche d’exemple ne peut être lue</translation>
+    </message>
+    <message>
+        <source>the sample load list cannot be read</source>
+        <translation>la liste de charges d’exemple ne peut être lue</translation>
+    </message>
+    <message>
+        <source>the sample log cannot be copied</source>
+        <translation>le journal d’exemple ne peut être copié</translation>
+    </message>
+    <message>
+        <source>make room in the folder for temporary files</source>
+        <translation>libérez de la place dans le dossier des fichiers temporaires</translation>
+    </message>
+    <message>
+        <source>this build holds no sample run sheets</source>
+        <translation>cette version compilée ne contient pas de fiches d’essai d’exemple</translation>
+    </message>
+    <message>
+        <source>make a new logbook instead</source>
+        <translation>créez plutôt un nouveau carnet</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>le dossier ne peut être créé</translation>
+    </message>
+    <message>
+        <source>this is no file</source>
+        <translation>ce n’est pas un fichier</translation>
+    </message>
+    <message>
+        <source>choose a PV sheet</source>
+        <translation>choisissez une fiche PV</translation>
+    </message>
+    <message>
+        <source>the logbook has no unit named `%1`; choose one in the sheet</source>
+        <translation>le carnet n’a pas de station nommée `%1`&#x202f;; choisissez-en une dans la fiche</translation>
+    </message>
+    <message>
+        <source>limits of the PV input belong to the unit; state those of the file in the unit&apos;s claims</source>
+        <translation>les limites de l’entrée PV appartiennent à la station&#x202f;; indiquez celles du fichier dans les valeurs annoncées de la station</translation>
+    </message>
+    <message>
+        <source>choose a load list</source>
+        <translation>choisissez une liste de charges</translation>
+    </message>
+    <message>
+        <source>choose a run sheet</source>
+        <translation>choisissez une fiche d’essai</translation>
+    </message>
+    <message>
+        <source>reading this logbook was cancelled; its units are not compared</source>
+        <translation>la lecture de ce carnet a été abandonnée&#x202f;; ses stations ne sont pas comparées</translation>
+    </message>
+    <message>
+        <source>this logbook is the one that is open; its units are compared already</source>
+        <translation>ce carnet est celui qui est ouvert&#x202f;; ses stations sont déjà comparées</translation>
+    </message>
+    <message>
+        <source>the units of this logbook are compared already</source>
+        <translation>les stations de ce carnet sont déjà comparées</translation>
     </message>
 </context>
 <context>
@@ -4910,6 +5319,633 @@
     <message>
         <source>its gauge fell by less than five steps</source>
         <translation>sa jauge a baissé de moins de cinq pas</translation>
+    </message>
+</context>
+<context>
+    <name>joining</name>
+    <message>
+        <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
+        <translation>l’autre carnet a des réglages de la méthode que celui-ci n’a pas&#x202f;; ceux de celui-ci restent</translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation>station %1</translation>
+    </message>
+    <message>
+        <source>there is a unit %1 already, which is not the same one: it comes in as a further unit of this name</source>
+        <translation>il y a déjà une station %1, qui n’est pas la même&#xa0;: elle entre comme une station de plus de ce nom</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>compteur %1</translation>
+    </message>
+    <message>
+        <source>there is a meter %1 already, which is not the same one: it comes in as a further meter of this name</source>
+        <translation>il y a déjà un compteur %1, qui n’est pas le même&#xa0;: il entre comme un compteur de plus de ce nom</translation>
+    </message>
+    <message>
+        <source>meter %1 was withdrawn here; it comes back, as a run that comes in names it</source>
+        <translation>le compteur %1 a été retiré ici&#x202f;; il revient, car un essai qui entre le nomme</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>relevé</translation>
+    </message>
+    <message>
+        <source>the reading that it shows</source>
+        <translation>le relevé qu’elle montre</translation>
+    </message>
+    <message>
+        <source>photo %1 in %2</source>
+        <translation>photo %1 (%2)</translation>
+    </message>
+    <message>
+        <source>log %1 in %2</source>
+        <translation>journal %1 (%2)</translation>
+    </message>
+    <message>
+        <source>load list %1</source>
+        <translation>liste de charges %1</translation>
+    </message>
+    <message>
+        <source>there is another load list %1 already: it comes in as %2</source>
+        <translation>il y a déjà une autre liste de charges %1&#xa0;: elle entre comme %2</translation>
+    </message>
+    <message>
+        <source>PV sheet %1</source>
+        <translation>Fiche PV %1</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricant</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modèle</translation>
+    </message>
+    <message>
+        <source>rated energy (Wh)</source>
+        <translation>énergie assignée (Wh)</translation>
+    </message>
+    <message>
+        <source>rated output (W)</source>
+        <translation>puissance assignée (W)</translation>
+    </message>
+    <message>
+        <source>peak output (W)</source>
+        <translation>puissance de crête (W)</translation>
+    </message>
+    <message>
+        <source>highest PV voltage (V)</source>
+        <translation>tension PV max. (V)</translation>
+    </message>
+    <message>
+        <source>highest PV current (A)</source>
+        <translation>courant PV max. (A)</translation>
+    </message>
+    <message>
+        <source>highest PV power (W)</source>
+        <translation>puissance PV max. (W)</translation>
+    </message>
+    <message>
+        <source>PV starts at (V)</source>
+        <translation>démarrage PV à (V)</translation>
+    </message>
+    <message>
+        <source>PV short-circuit current (A)</source>
+        <translation>courant de court-circuit PV (A)</translation>
+    </message>
+    <message>
+        <source>charge time (h)</source>
+        <translation>temps de recharge (h)</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>prix</translation>
+    </message>
+    <message>
+        <source>paid price</source>
+        <translation>prix payé</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>devise</translation>
+    </message>
+    <message>
+        <source>mass (kg)</source>
+        <translation>masse (kg)</translation>
+    </message>
+    <message>
+        <source>warranty (years)</source>
+        <translation>garantie (ans)</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>numéro de série</translation>
+    </message>
+    <message>
+        <source>chemistry</source>
+        <translation>chimie</translation>
+    </message>
+    <message>
+        <source>purchased</source>
+        <translation>acheté le</translation>
+    </message>
+    <message>
+        <source>cycles before</source>
+        <translation>cycles avant</translation>
+    </message>
+    <message>
+        <source>gauge step (%)</source>
+        <translation>pas de la jauge (%)</translation>
+    </message>
+    <message>
+        <source>tags</source>
+        <translation>étiquettes</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>remarque</translation>
+    </message>
+    <message>
+        <source>step (Wh)</source>
+        <translation>pas (Wh)</translation>
+    </message>
+    <message>
+        <source>limit (%)</source>
+        <translation>limite (%)</translation>
+    </message>
+    <message>
+        <source>part of the load (%)</source>
+        <translation>part propre à la charge (%)</translation>
+    </message>
+    <message>
+        <source>span (Wh)</source>
+        <translation>étendue (Wh)</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>correction</translation>
+    </message>
+    <message>
+        <source>points of the certificate</source>
+        <translation>points du certificat</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>classe</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>norme</translation>
+    </message>
+    <message>
+        <source>starting current (A)</source>
+        <translation>courant de démarrage (A)</translation>
+    </message>
+    <message>
+        <source>lowest load of its range (W)</source>
+        <translation>plus basse charge de la plage (W)</translation>
+    </message>
+    <message>
+        <source>highest load of its range (W)</source>
+        <translation>plus haute charge de la plage (W)</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>certificat</translation>
+    </message>
+    <message>
+        <source>certificate date</source>
+        <translation>date du certificat</translation>
+    </message>
+    <message>
+        <source>laboratory</source>
+        <translation>laboratoire</translation>
+    </message>
+    <message>
+        <source>valid until</source>
+        <translation>valable jusqu’au</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>type</translation>
+    </message>
+    <message>
+        <source>started full</source>
+        <translation>pleine au départ</translation>
+    </message>
+    <message>
+        <source>ended</source>
+        <translation>fin</translation>
+    </message>
+    <message>
+        <source>end noticed within (min)</source>
+        <translation>fin remarquée sous (min)</translation>
+    </message>
+    <message>
+        <source>time zone</source>
+        <translation>fuseau horaire</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>charge</translation>
+    </message>
+    <message>
+        <source>ambient (°C)</source>
+        <translation>ambiante (°C)</translation>
+    </message>
+    <message>
+        <source>ambient at the end (°C)</source>
+        <translation>ambiante à la fin (°C)</translation>
+    </message>
+    <message>
+        <source>charge source</source>
+        <translation>source de recharge</translation>
+    </message>
+    <message>
+        <source>module</source>
+        <translation>module</translation>
+    </message>
+    <message>
+        <source>Voc (V)</source>
+        <translation>Voc (V)</translation>
+    </message>
+    <message>
+        <source>Vmp (V)</source>
+        <translation>Vmp (V)</translation>
+    </message>
+    <message>
+        <source>Isc (A)</source>
+        <translation>Isc (A)</translation>
+    </message>
+    <message>
+        <source>Imp (A)</source>
+        <translation>Imp (A)</translation>
+    </message>
+    <message>
+        <source>coefficient of Voc</source>
+        <translation>coefficient de Voc</translation>
+    </message>
+    <message>
+        <source>coefficient of Vmp</source>
+        <translation>coefficient de Vmp</translation>
+    </message>
+    <message>
+        <source>coefficient of the power</source>
+        <translation>coefficient de puissance</translation>
+    </message>
+    <message>
+        <source>tolerance of the voltages (%)</source>
+        <translation>tolérance des tensions (%)</translation>
+    </message>
+    <message>
+        <source>NOCT (°C)</source>
+        <translation>NOCT (°C)</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>cellules</translation>
+    </message>
+    <message>
+        <source>modules in a string</source>
+        <translation>modules dans une chaîne</translation>
+    </message>
+    <message>
+        <source>strings side by side</source>
+        <translation>chaînes côte à côte</translation>
+    </message>
+    <message>
+        <source>coldest (°C)</source>
+        <translation>ambiante la plus froide (°C)</translation>
+    </message>
+    <message>
+        <source>hottest (°C)</source>
+        <translation>ambiante la plus chaude (°C)</translation>
+    </message>
+    <message>
+        <source>hottest cell (°C)</source>
+        <translation>cellule la plus chaude (°C)</translation>
+    </message>
+    <message>
+        <source>irradiance (W/m²)</source>
+        <translation>éclairement (W/m²)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>crystalline silicon</source>
+        <translation>silicium cristallin</translation>
+    </message>
+    <message>
+        <source>other than crystalline silicon</source>
+        <translation>autre que silicium cristallin</translation>
+    </message>
+    <message>
+        <source>%1 Wh in %2 h</source>
+        <translation>%1 Wh en %2 h</translation>
+    </message>
+    <message>
+        <source>duty %1</source>
+        <translation>facteur de marche %1</translation>
+    </message>
+    <message>
+        <source>%1 h a day</source>
+        <translation>%1 h par jour</translation>
+    </message>
+    <message>
+        <source>%1 h at night</source>
+        <translation>%1 h de nuit</translation>
+    </message>
+    <message>
+        <source>%1 W at the start</source>
+        <translation>%1 W au démarrage</translation>
+    </message>
+    <message>
+        <source>always connected</source>
+        <translation>toujours branché</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3</source>
+        <translation>%1 de la station %2, %3</translation>
+    </message>
+    <message>
+        <source>reading of %1, %2, in %3</source>
+        <translation>relevé du %1, %2 (%3)</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>station</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>compteur</translation>
+    </message>
+    <message>
+        <source>second meter</source>
+        <translation>second compteur</translation>
+    </message>
+    <message>
+        <source>further keys</source>
+        <translation>autres clés</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>heure</translation>
+    </message>
+    <message>
+        <source>gauge (%)</source>
+        <translation>jauge (%)</translation>
+    </message>
+    <message>
+        <source>register (Wh)</source>
+        <translation>index (Wh)</translation>
+    </message>
+    <message>
+        <source>second register (Wh)</source>
+        <translation>second index (Wh)</translation>
+    </message>
+    <message>
+        <source>meter (W)</source>
+        <translation>compteur (W)</translation>
+    </message>
+    <message>
+        <source>display (W)</source>
+        <translation>afficheur (W)</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>fichier</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>échantillons</translation>
+    </message>
+    <message>
+        <source>first sample</source>
+        <translation>premier échantillon</translation>
+    </message>
+    <message>
+        <source>last sample</source>
+        <translation>dernier échantillon</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>fusionné avec %1</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>rétabli</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>diffère</translation>
+    </message>
+    <message>
+        <source>withdrawn here</source>
+        <translation>retiré ici</translation>
+    </message>
+    <message>
+        <source>withdrawn there</source>
+        <translation>retiré là-bas</translation>
+    </message>
+    <message>
+        <source>the same readings as a run here</source>
+        <translation>les mêmes relevés qu’un essai d’ici</translation>
+    </message>
+    <message>
+        <source>tells of the same time as a log here</source>
+        <translation>porte sur le même temps qu’un journal d’ici</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <comment>%n reading</comment>
+        <translation>
+            <numerusform>%n relevé</numerusform>
+            <numerusform>%n relevés</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <comment>%n photo</comment>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n logs</source>
+        <comment>%n log</comment>
+        <translation>
+            <numerusform>%n journal</numerusform>
+            <numerusform>%n journaux</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>this is the same logbook</source>
+        <translation>c’est le même carnet</translation>
+    </message>
+    <message>
+        <source>name another logbook to be joined with it</source>
+        <translation>nommez un autre carnet à fusionner avec lui</translation>
+    </message>
+    <message>
+        <source>no difference has the id `%1`</source>
+        <translation>aucune différence n’a l’id `%1`</translation>
+    </message>
+    <message>
+        <source>use `all`, `newer` or an id that --dry-run shows</source>
+        <translation>utilisez `all`, `newer` ou un id que montre --dry-run</translation>
+    </message>
+    <message>
+        <source>several differences have an id that begins with `%1`</source>
+        <translation>plusieurs différences ont un id qui commence par `%1`</translation>
+    </message>
+    <message>
+        <source>give more of it</source>
+        <translation>donnez-en davantage</translation>
+    </message>
+    <message>
+        <source>Joining</source>
+        <translation>Fusion</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>résultat</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>enregistrement</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>id</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>objet</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>ici</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>là-bas</translation>
+    </message>
+    <message>
+        <source>comes in</source>
+        <translation>entre</translation>
+    </message>
+    <message>
+        <source>stays out</source>
+        <translation>reste dehors</translation>
+    </message>
+    <message>
+        <source>more of it</source>
+        <translation>un complément</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>en entier</translation>
+    </message>
+    <message>
+        <source>taken from the other</source>
+        <translation>pris de l’autre</translation>
+    </message>
+    <message>
+        <source>stays as here</source>
+        <translation>reste comme ici</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units</source>
+        <comment>%n unit</comment>
+        <translation>
+            <numerusform>%n station</numerusform>
+            <numerusform>%n stations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n meters</source>
+        <comment>%n meter</comment>
+        <translation>
+            <numerusform>%n compteur</numerusform>
+            <numerusform>%n compteurs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n runs</source>
+        <comment>%n run</comment>
+        <translation>
+            <numerusform>%n essai</numerusform>
+            <numerusform>%n essais</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n load lists</source>
+        <comment>%n load list</comment>
+        <translation>
+            <numerusform>%n liste de charges</numerusform>
+            <numerusform>%n listes de charges</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n PV sheets</source>
+        <comment>%n PV sheet</comment>
+        <translation>
+            <numerusform>%n fiche PV</numerusform>
+            <numerusform>%n fiches PV</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing came in</source>
+        <translation>rien n’est entré</translation>
+    </message>
+    <message>
+        <source>%1 came in</source>
+        <translation>il est entré %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences taken from the other logbook</source>
+        <comment>%n difference taken from the other logbook</comment>
+        <translation>
+            <numerusform>%n différence prise de l’autre carnet</numerusform>
+            <numerusform>%n différences prises de l’autre carnet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n differences stay as here</source>
+        <comment>%n difference stays as here</comment>
+        <translation>
+            <numerusform>%n différence reste comme ici</numerusform>
+            <numerusform>%n différences restent comme ici</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8667,6 +9703,54 @@
         <source>use the sample data that come with the program</source>
         <translation>utilisez les données d’exemple livrées avec le programme</translation>
     </message>
+    <message>
+        <source>a report&apos;s name must end in .pdf or .html</source>
+        <translation>le nom d’un rapport doit finir par .pdf ou .html</translation>
+    </message>
+    <message>
+        <source>add the ending that you want</source>
+        <translation>ajoutez la terminaison que vous voulez</translation>
+    </message>
+    <message>
+        <source>the report is written, but not all files beside it: %1</source>
+        <translation>le rapport est écrit, mais pas tous les fichiers à côté&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>le dossier ne peut être créé</translation>
+    </message>
+    <message>
+        <source>choose a folder that you may write to</source>
+        <translation>choisissez un dossier où vous avez le droit d’écrire</translation>
+    </message>
+    <message>
+        <source>a drawing could not be put into SVG form</source>
+        <translation>un dessin n’a pas pu être mis au format SVG</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation>rapport</translation>
+    </message>
+    <message>
+        <source>try PDF instead</source>
+        <translation>essayez plutôt PDF</translation>
+    </message>
+    <message>
+        <source>The numbers of this table in full (CSV)</source>
+        <translation>Les nombres de ce tableau en entier (CSV)</translation>
+    </message>
+    <message>
+        <source>the report was cancelled; nothing was written</source>
+        <translation>le rapport a été abandonné&#x202f;; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>the report could not be put into PDF form</source>
+        <translation>le rapport n’a pas pu être mis au format PDF</translation>
+    </message>
+    <message>
+        <source>try HTML instead</source>
+        <translation>essayez plutôt HTML</translation>
+    </message>
 </context>
 <context>
     <name>results</name>
@@ -10090,6 +11174,61 @@
     </message>
 </context>
 <context>
+    <name>services</name>
+    <message>
+        <source>gauge</source>
+        <translation>jauge</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation>index</translation>
+    </message>
+    <message>
+        <source>second register</source>
+        <translation>second index</translation>
+    </message>
+    <message>
+        <source>watts</source>
+        <translation>watts</translation>
+    </message>
+    <message>
+        <source>display watts</source>
+        <translation>watts de l’afficheur</translation>
+    </message>
+    <message>
+        <source>time: %1</source>
+        <translation>heure&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>There is nothing to record yet: type what the gauge or the meter shows, choose a mark, or write a remark.</source>
+        <translation>Il n’y a encore rien à enregistrer&#xa0;: tapez ce que montre la jauge ou le compteur, choisissez un repère, ou écrivez une remarque.</translation>
+    </message>
+    <message>
+        <source>no source is kept with the meter of this run</source>
+        <translation>aucune source n’est gardée avec le compteur de cet essai</translation>
+    </message>
+    <message>
+        <source>set one up on the page Meters</source>
+        <translation>configurez-en une à la page Compteurs</translation>
+    </message>
+    <message>
+        <source>`%1` is not understood</source>
+        <translation>`%1` n’est pas compris</translation>
+    </message>
+    <message>
+        <source>enter a time span such as 30 min or 1.5 h</source>
+        <translation>saisissez une durée comme 30 min ou 1,5 h</translation>
+    </message>
+    <message>
+        <source>enter points of the gauge, such as 10</source>
+        <translation>saisissez des points de jauge, comme 10</translation>
+    </message>
+    <message>
+        <source>the desktop has no secret store that can be used</source>
+        <translation>le bureau n’a pas de trousseau utilisable</translation>
+    </message>
+</context>
+<context>
     <name>sheets</name>
     <message>
         <source>line %1</source>
@@ -10837,6 +11976,10 @@
     <message>
         <source>swap them</source>
         <translation>échangez-les</translation>
+    </message>
+    <message>
+        <source>Days of autonomy: %1</source>
+        <translation>Jours d’autonomie&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -14238,10 +15381,6 @@
         <translation>Énergie délivrée</translation>
     </message>
     <message>
-        <source>Usable fraction, the gauge&apos;s errors and losses: a %1 run does not tell them; make a drain.</source>
-        <translation>Fraction utile, erreurs et pertes de la jauge&#xa0;: un essai de type %1 ne les dit pas&#x202f;; faites une décharge.</translation>
-    </message>
-    <message>
         <source>Usable fraction</source>
         <translation>Fraction utile</translation>
     </message>
@@ -15201,6 +16340,30 @@
     <message>
         <source>Nothing that the program needs is missing. Notes on: %1.</source>
         <translation>Rien de ce qu’il faut au programme ne manque. Notes sur&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rebound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1: %2</source>
+        <translation>à %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retiré</translation>
+    </message>
+    <message>
+        <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
+        <translation>Fraction utile, erreurs de la jauge et pertes&#xa0;: ce type d’essai (%1) ne les dit pas&#x202f;; faites une décharge.</translation>
     </message>
 </context>
 <context>
@@ -16378,6 +17541,14 @@ Wh</translation>
     <message>
         <source>Withdrawn: meter %1</source>
         <translation>Retiré&#xa0;: compteur %1</translation>
+    </message>
+    <message>
+        <source>join %1</source>
+        <translation>fusion&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Joined %1</source>
+        <translation>Fusionné&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -19636,6 +20807,10 @@ pt</translation>
         <source>marks and remarks</source>
         <translation>repères et remarques</translation>
     </message>
+    <message>
+        <source>%1, amended</source>
+        <translation>%1, rectifié</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ReadingsRows</name>
@@ -20188,6 +21363,10 @@ pt</translation>
     <message>
         <source>The photo was taken %1; the reading says %2.</source>
         <translation>La photo a été prise %1&#x202f;; le relevé dit %2.</translation>
+    </message>
+    <message>
+        <source>time of the photo</source>
+        <translation>heure de la photo</translation>
     </message>
 </context>
 <context>
@@ -22660,6 +23839,41 @@ pt</translation>
     <message>
         <source>The unit delivers more with time (%1 Wh a day): warmer, or not always charged full.</source>
         <translation>La station délivre plus avec le temps (%1 Wh par jour)&#xa0;: plus chaud, ou pas toujours rechargée au plein.</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>the run is no longer in the logbook</source>
+        <translation>l’essai n’est plus dans le carnet</translation>
+    </message>
+    <message>
+        <source>choose another run</source>
+        <translation>choisissez un autre essai</translation>
+    </message>
+    <message>
+        <source>a run of the comparison is no longer in its logbook</source>
+        <translation>un essai de la comparaison n’est plus dans son carnet</translation>
+    </message>
+    <message>
+        <source>open the comparison page again</source>
+        <translation>rouvrez la page de comparaison</translation>
+    </message>
+    <message>
+        <source>the photo cannot be shown</source>
+        <translation>la photo ne peut être affichée</translation>
+    </message>
+    <message>
+        <source>leave it out of the report</source>
+        <translation>laissez-la hors du rapport</translation>
+    </message>
+    <message>
+        <source>the unit has no runs any more</source>
+        <translation>la station n’a plus d’essais</translation>
+    </message>
+    <message>
+        <source>choose another unit</source>
+        <translation>choisissez une autre station</translation>
     </message>
 </context>
 </TS>
