@@ -2387,7 +2387,7 @@
     </message>
     <message>
         <source>SUBCOMMAND</source>
-        <translation type="unfinished"></translation>
+        <translation>COMANDO</translation>
     </message>
     <message>
         <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
@@ -16343,15 +16343,15 @@
     </message>
     <message>
         <source>stuck</source>
-        <translation type="unfinished"></translation>
+        <translation>atascado</translation>
     </message>
     <message>
         <source>jump</source>
-        <translation type="unfinished"></translation>
+        <translation>salto</translation>
     </message>
     <message>
         <source>rebound</source>
-        <translation type="unfinished"></translation>
+        <translation>rebote</translation>
     </message>
     <message>
         <source>at %1: %2</source>

@@ -2387,7 +2387,7 @@
     </message>
     <message>
         <source>SUBCOMMAND</source>
-        <translation type="unfinished"></translation>
+        <translation>COMMANDE</translation>
     </message>
     <message>
         <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
@@ -16343,15 +16343,15 @@
     </message>
     <message>
         <source>stuck</source>
-        <translation type="unfinished"></translation>
+        <translation>figée</translation>
     </message>
     <message>
         <source>jump</source>
-        <translation type="unfinished"></translation>
+        <translation>saut</translation>
     </message>
     <message>
         <source>rebound</source>
-        <translation type="unfinished"></translation>
+        <translation>remontée</translation>
     </message>
     <message>
         <source>at %1: %2</source>
