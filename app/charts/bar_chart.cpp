@@ -3,6 +3,7 @@
 
 #include "charts/bar_view.h"
 #include "charts/picture_copy.h"
+#include "charts/spoken_chart.h"
 #include "style/theme.h"
 
 #include <QContextMenuEvent>
@@ -72,6 +73,7 @@ BarChart::BarChart(QWidget* parent) : QWidget(parent), view_(new BarView(this)) 
     connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] { view_->stage().setLook(screen_look(*this)); });
     connect(view_, &BarView::clicked, this, &BarChart::barClicked);
     offer_copy(*this);
+    speak_charts();
 }
 
 BarChart::~BarChart() = default;

@@ -3,6 +3,7 @@
 
 #include "charts/line_view.h"
 #include "charts/picture_copy.h"
+#include "charts/spoken_chart.h"
 #include "style/theme.h"
 
 #include <QEvent>
@@ -21,6 +22,7 @@ LineChart::LineChart(QWidget* parent) : QWidget(parent) {
         if (view_) view_->stage().setLook(screen_look(*this));
     });
     offer_copy(*this);
+    speak_charts();
 }
 
 LineView& LineChart::view() const {

@@ -2,6 +2,7 @@
 #include "charts/vessel_row.h"
 
 #include "charts/picture_copy.h"
+#include "charts/spoken_chart.h"
 #include "style/numbers.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -26,11 +27,6 @@ QFont name_font(const ChartLook& look) {
     return font;
 }
 
-QString rated_text(const VesselData& vessel) {
-    if (!(vessel.rated_wh > 0)) return VesselRow::tr("rating not known");
-    return VesselRow::tr("rated %1 Wh").arg(shown_number(vessel.rated_wh, 0));
-}
-
 // Centred in `cell`, set smaller (to two thirds) and then shortened to fit.
 void draw_centred(QPainter& painter, const QRectF& cell, double top, const QString& text) {
     const QFont font = painter.font();
@@ -46,6 +42,11 @@ void draw_centred(QPainter& painter, const QRectF& cell, double top, const QStri
 }
 
 } // namespace
+
+QString vessel_rated_text(const VesselData& vessel) {
+    if (!(vessel.rated_wh > 0)) return VesselRow::tr("rating not known");
+    return VesselRow::tr("rated %1 Wh").arg(shown_number(vessel.rated_wh, 0));
+}
 
 QString vessel_value_text(const VesselColumn& column) {
     if (!column.value_text.isEmpty()) return column.value_text;
@@ -105,7 +106,7 @@ void paint_vessel_row(QPainter& painter, const VesselRowContent& content, const 
             std::min({body.top(), g.fill_y.value_or(body.top()), g.no_load_y.value_or(body.top()), g.interval_upper_y.value_or(body.top())});
         painter.setFont(axis_font(look));
         painter.setPen(look.palette.soft);
-        draw_centred(painter, cell, highest - axis_metrics.height() - spacing::half_px, rated_text(column.vessel));
+        draw_centred(painter, cell, highest - axis_metrics.height() - spacing::half_px, vessel_rated_text(column.vessel));
         if (!column.vessel.delivered_wh && body.height() > axis_metrics.height() * 2.5)
             painter.drawText(body.adjusted(2, 0, -2, 0), Qt::AlignCenter | Qt::TextWordWrap, VesselRow::tr("not known"));
         painter.setFont(name_font(look));
@@ -123,6 +124,7 @@ VesselRow::VesselRow(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, qOverload<>(&QWidget::update));
     offer_copy(*this);
+    speak_charts();
 }
 
 void VesselRow::setContent(VesselRowContent content) {
@@ -171,7 +173,7 @@ bool VesselRow::event(QEvent* event) {
         QToolTip::hideText();
     } else {
         const VesselColumn& column = content_.columns[static_cast<std::size_t>(at)];
-        QStringList lines{column.name, rated_text(column.vessel), tr("delivered: %1").arg(vessel_value_text(column))};
+        QStringList lines{column.name, vessel_rated_text(column.vessel), tr("delivered: %1").arg(vessel_value_text(column))};
         if (column.vessel.no_load_taken_wh) lines << tr("taken by the no-load draw: %1 Wh").arg(shown_number(column.vessel.no_load_taken_wh, 0));
         QToolTip::showText(help->globalPos(), lines.join(QLatin1Char('\n')), this);
     }

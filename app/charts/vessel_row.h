@@ -39,6 +39,9 @@ void paint_vessel_row(QPainter& painter, const VesselRowContent& content, const 
 /// Text under a column's name.
 [[nodiscard]] QString vessel_value_text(const VesselColumn& column);
 
+/// Text above a vessel: "rated 1200 Wh", or that the rating is not known.
+[[nodiscard]] QString vessel_rated_text(const VesselData& vessel);
+
 /// Several vessels side by side, following the theme. Put it into a scroll area where there may be many: its minimum
 /// width grows with their number.
 class VesselRow : public QWidget {

@@ -9,6 +9,7 @@
 #include "services/prompts.h"
 #include "services/table_copy.h"
 #include "style/file_names.h"
+#include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -97,6 +98,8 @@ QWidget* ExportDialog::buildChoices() {
     column->setContentsMargins(0, 0, 0, 0);
     subject_combo_->setObjectName(QStringLiteral("subjectCombo"));
     subject_combo_->setAccessibleName(tr("What to export"));
+    subject_combo_->setAccessibleDescription(
+        subject_combo_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     for (const ExportSubject& subject : subjects_) subject_combo_->addItem(subject.name);
     subject_combo_->setVisible(subjects_.size() > 1);
     connect(subject_combo_, &QComboBox::currentIndexChanged, this, &ExportDialog::chooseSubject);
@@ -270,5 +273,7 @@ void ExportDialog::chooseSize() {
     });
     dialog->open();
 }
+
+bool ExportDialog::focusNextPrevChild(bool next) { return move_as_read(*this, next) || QDialog::focusNextPrevChild(next); }
 
 } // namespace ullage

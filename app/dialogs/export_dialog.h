@@ -42,6 +42,9 @@ public:
     /// Shows the first subject; there is at least one, and what its function uses outlives the dialog, as does `prompts`.
     ExportDialog(std::vector<ExportSubject> subjects, Prompts& prompts, QWidget* parent = nullptr);
 
+protected:
+    bool focusNextPrevChild(bool next) override; ///< as the dialog is read
+
 private:
     struct Form {
         QString name, ending, filter;

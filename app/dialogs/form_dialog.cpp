@@ -2,6 +2,7 @@
 #include "dialogs/form_dialog.h"
 
 #include "base/number.h"
+#include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/words.h"
@@ -24,6 +25,9 @@
 namespace ullage {
 
 namespace {
+
+/// What describes a field with which nothing is wrong. The tree calls a choice by what is chosen, and finds no label outside its box.
+QString described(const QWidget& field) { return qobject_cast<const QComboBox*>(&field) ? field.accessibleName() : QString(); }
 
 constexpr int narrowest_px = 460;
 constexpr int narrowest_letters = 66; ///< the same at larger text
@@ -136,6 +140,8 @@ bool FormDialog::event(QEvent* event) {
     return QDialog::event(event);
 }
 
+bool FormDialog::focusNextPrevChild(bool next) { return move_as_read(*this, next) || QDialog::focusNextPrevChild(next); }
+
 void FormDialog::fit() {
     const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
     const auto margins = outer_->contentsMargins();
@@ -183,7 +189,7 @@ void FormDialog::clearErrors() {
     for (const auto& known : places_) {
         known.error_label->hide();
         set_wrong(*known.field, false);
-        known.field->setAccessibleDescription({});
+        known.field->setAccessibleDescription(described(*known.field));
     }
 }
 
@@ -203,6 +209,7 @@ QLabel* FormDialog::place(QWidget* field, const QString& name, const QString& la
     words->setBuddy(field);
     rows_->addRow(words, box);
     field->setAccessibleName(label.toLower().remove(QLatin1Char('&')));
+    field->setAccessibleDescription(described(*field));
     places_.push_back({field, error_label});
     return words;
 }
@@ -341,7 +348,8 @@ void FormDialog::explain(QWidget* field, const QString& sentence) {
         known.error_label->setText(known.error_label->isHidden() ? sentence : known.error_label->text() + QLatin1Char('\n') + sentence);
         known.error_label->show();
         set_wrong(*field, true);
-        field->setAccessibleDescription(sentence);
+        const QString what = described(*field);
+        field->setAccessibleDescription(what.isEmpty() ? sentence : what + QStringLiteral(": ") + sentence);
         if (more_box_ != nullptr && more_box_->isAncestorOf(field)) showMore();
         if (!first_wrong_) first_wrong_ = field;
     }

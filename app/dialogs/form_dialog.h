@@ -78,6 +78,7 @@ protected:
 
     void showEvent(QShowEvent* event) override;
     bool event(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override; ///< as the form is read
     /// Reads every field into the form's value, explaining those that cannot be understood.
     virtual void read() = 0;
     /// Shows the line of a field, or takes it away with its label.

@@ -48,6 +48,7 @@ QTableWidget* rows_table(QWidget* parent) {
     auto* table = new QTableWidget(parent);
     table->setObjectName(QStringLiteral("logRowsTable"));
     table->setAccessibleName(LogForm::tr("First rows of the log"));
+    table->setTabKeyNavigation(false);
     make_table(*table);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionMode(QAbstractItemView::NoSelection);
@@ -254,6 +255,7 @@ void LogForm::showRows() {
         auto* combo = new QComboBox;
         combo->setObjectName(QStringLiteral("role%1Combo").arg(c + 1));
         combo->setAccessibleName(tr("%1 holds").arg(title));
+        combo->setAccessibleDescription(combo->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
         for (const RoleEntry& role : column_roles()) {
             const bool shows_unit =
                 role.role == column.role && !column.unit.name.empty() && role.role != ColumnRole::date && role.role != ColumnRole::unused;

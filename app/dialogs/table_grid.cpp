@@ -73,6 +73,7 @@ void show_table_grid(QTableWidget& grid, const TableSheet& sheet, const TableRea
         auto* combo = new QComboBox;
         combo->setObjectName(QStringLiteral("role%1Combo").arg(c + 1));
         combo->setAccessibleName(tr("%1 holds").arg(title));
+        combo->setAccessibleDescription(combo->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
         combo->setToolTip(text_of(column.why));
         // The longest role must not make every column as wide.
         combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

@@ -10,6 +10,7 @@
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "style/enter_presses.h"
+#include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/wheel_scrolls.h"
@@ -348,6 +349,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     QMainWindow::closeEvent(event);
 }
+
+bool MainWindow::focusNextPrevChild(bool next) { return move_as_read(*this, next) || QMainWindow::focusNextPrevChild(next); }
 
 void MainWindow::paintEvent(QPaintEvent* event) {
     QMainWindow::paintEvent(event);

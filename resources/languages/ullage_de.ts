@@ -21972,6 +21972,57 @@ pt</translation>
     </message>
 </context>
 <context>
+    <name>ullage::SpokenChart</name>
+    <message>
+        <source>Curve without a name</source>
+        <translation>Kurve ohne Namen</translation>
+    </message>
+    <message>
+        <source>%1: nothing known.</source>
+        <translation>%1: nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>%1: one point, %2 at %3.</source>
+        <translation>%1: ein Punkt, %2 bei %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 points, from %3 at %4 to %5 at %6; lowest %7, highest %8.</source>
+        <translation>%1: %2 Punkte, von %3 bei %4 bis %5 bei %6; niedrigster Wert %7, höchster %8.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Und %1 weitere.</translation>
+    </message>
+    <message>
+        <source>Of %1.</source>
+        <translation>Zu %1.</translation>
+    </message>
+    <message>
+        <source>Line at %1: %2.</source>
+        <translation>Linie bei %1: %2.</translation>
+    </message>
+    <message>
+        <source>Band from %1 to %2: %3.</source>
+        <translation>Band von %1 bis %2: %3.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2: %3.</source>
+        <translation>Von %1 bis %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3.</source>
+        <translation>%1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 delivered, %3.</source>
+        <translation>%1: %2 abgegeben, %3.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::StartForm</name>
     <message>
         <source>&amp;Drain</source>

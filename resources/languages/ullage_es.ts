@@ -21972,6 +21972,57 @@ pt</translation>
     </message>
 </context>
 <context>
+    <name>ullage::SpokenChart</name>
+    <message>
+        <source>Curve without a name</source>
+        <translation>Curva sin nombre</translation>
+    </message>
+    <message>
+        <source>%1: nothing known.</source>
+        <translation>%1: nada conocido.</translation>
+    </message>
+    <message>
+        <source>%1: one point, %2 at %3.</source>
+        <translation>%1: un punto, %2 en %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 points, from %3 at %4 to %5 at %6; lowest %7, highest %8.</source>
+        <translation>%1: %2 puntos, de %3 en %4 a %5 en %6; mínimo %7, máximo %8.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
+    </message>
+    <message>
+        <source>Of %1.</source>
+        <translation>De %1.</translation>
+    </message>
+    <message>
+        <source>Line at %1: %2.</source>
+        <translation>Línea en %1: %2.</translation>
+    </message>
+    <message>
+        <source>Band from %1 to %2: %3.</source>
+        <translation>Banda de %1 a %2: %3.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2: %3.</source>
+        <translation>De %1 a %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3.</source>
+        <translation>%1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 delivered, %3.</source>
+        <translation>%1: %2 entregados, %3.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::StartForm</name>
     <message>
         <source>&amp;Drain</source>

@@ -21972,6 +21972,57 @@ pt</translation>
     </message>
 </context>
 <context>
+    <name>ullage::SpokenChart</name>
+    <message>
+        <source>Curve without a name</source>
+        <translation>Courbe sans nom</translation>
+    </message>
+    <message>
+        <source>%1: nothing known.</source>
+        <translation>%1 : rien de connu.</translation>
+    </message>
+    <message>
+        <source>%1: one point, %2 at %3.</source>
+        <translation>%1 : un point, %2 à %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 points, from %3 at %4 to %5 at %6; lowest %7, highest %8.</source>
+        <translation>%1 : %2 points, de %3 à %4 jusqu’à %5 à %6 ; minimum %7, maximum %8.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Et %1 de plus.</translation>
+    </message>
+    <message>
+        <source>Of %1.</source>
+        <translation>Pour %1.</translation>
+    </message>
+    <message>
+        <source>Line at %1: %2.</source>
+        <translation>Ligne à %1 : %2.</translation>
+    </message>
+    <message>
+        <source>Band from %1 to %2: %3.</source>
+        <translation>Bande de %1 à %2 : %3.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2: %3.</source>
+        <translation>De %1 à %2 : %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1 : %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3.</source>
+        <translation>%1 : %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 delivered, %3.</source>
+        <translation>%1 : %2 délivrés, %3.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::StartForm</name>
     <message>
         <source>&amp;Drain</source>

@@ -51,6 +51,7 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
     list_combo_ = new QComboBox(this);
     list_combo_->setObjectName(QStringLiteral("loadListCombo"));
     list_combo_->setAccessibleName(tr("Load list"));
+    list_combo_->setAccessibleDescription(list_combo_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     list_combo_->setToolTip(tr("Its mean power while the unit's output is on; Edit, Load lists has them in full"));
     list_combo_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     first->addWidget(list_combo_);
@@ -72,6 +73,7 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
     second->addWidget(filter_edit_, 1);
     tag_combo_->setObjectName(QStringLiteral("tagCombo"));
     tag_combo_->setAccessibleName(tr("Tag of units"));
+    tag_combo_->setAccessibleDescription(tag_combo_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     tag_combo_->setToolTip(tr("Only units with this tag; tags are given in a unit's claims"));
     tag_combo_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     second->addWidget(tag_combo_);
@@ -81,6 +83,8 @@ ComparisonChoice::ComparisonChoice(QWidget* parent)
     for (auto* spin : {least_spin_, most_spin_}) spin->setSpecialValueText(tr("any"));
     lines->addLayout(second);
 
+    for (const auto& [from, to] : {std::pair(lower_spin_, upper_spin_), std::pair(least_spin_, most_spin_)})
+        to->setAccessibleName(QStringLiteral("%1, %2").arg(from->accessibleName(), to->accessibleName()));
     // Typing a load means that units are wanted there.
     for (auto* spin : {load_spin_, duty_spin_})
         connect(spin, &QDoubleSpinBox::valueChanged, this, [this] {

@@ -219,6 +219,7 @@ QWidget* ComparisonPage::buildPairs() {
     set_text_style(*label, Tone::soft);
     figure_combo_->setObjectName(QStringLiteral("pairFigureCombo"));
     figure_combo_->setAccessibleName(tr("Figure in which units are held against each other"));
+    figure_combo_->setAccessibleDescription(figure_combo_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     for (const PairFigure figure : all_pair_figures)
         figure_combo_->addItem(text_of(quantity_title(pair_figure_key(figure))), static_cast<int>(figure));
     connect(figure_combo_, &QComboBox::currentIndexChanged, this, &ComparisonPage::showPairs);
@@ -233,6 +234,7 @@ QWidget* ComparisonPage::buildPairs() {
     column->addLayout(line);
     pairs_->setObjectName(QStringLiteral("pairsView"));
     pairs_->setAccessibleName(tr("Differences between units"));
+    pairs_->setTabKeyNavigation(false);
     pairs_->setModel(pairs_model_);
     make_table(*pairs_);
     pairs_->setWordWrap(true); // why two are not comparable

@@ -61,6 +61,7 @@ QString unknown_words(const Table& table) {
 void ComparisonPage::buildTable() {
     table_->setObjectName(QStringLiteral("comparisonView"));
     table_->setAccessibleName(tr("Comparison of the units"));
+    table_->setTabKeyNavigation(false);
     table_->setModel(sorted_);
     make_table(*table_);
     table_->setItemDelegate(new QuantityDelegate(table_));

@@ -30,6 +30,7 @@ ModelsView::ModelsView(QWidget* parent) : QWidget(parent), model_(new TableModel
     column->addWidget(words_);
     table_->setObjectName(QStringLiteral("modelsTable"));
     table_->setAccessibleName(tr("Models by their specimens"));
+    table_->setTabKeyNavigation(false);
     table_->setModel(model_);
     table_->setItemDelegate(new QuantityDelegate(table_));
     make_table(*table_);

@@ -114,6 +114,7 @@ void PvForm::addChoice(QComboBox& combo, const QString& name, const QString& tit
     set_text_style(*label, Tone::soft, TextSize::caption);
     combo.setObjectName(name + QStringLiteral("Combo"));
     combo.setAccessibleName(title);
+    combo.setAccessibleDescription(combo.accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     combo.setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     label->setBuddy(&combo);
     parts_.push_back({label, &combo});

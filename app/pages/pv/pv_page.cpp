@@ -146,6 +146,7 @@ QWidget* PvPage::makeHead() {
     set_text_style(*title, Tone::ink, TextSize::title);
     sheets_->setObjectName(QStringLiteral("pvSheetsCombo"));
     sheets_->setAccessibleName(tr("PV sheet"));
+    sheets_->setAccessibleDescription(sheets_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     sheets_->setMinimumContentsLength(12);
     sheets_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(sheets_, &QComboBox::activated, this, [this] { choose(id_of<PvSheetId>(sheets_->currentData().toString())); });

@@ -3,6 +3,7 @@
 #include "pages/run/entry_row.h"
 
 #include "pages/run/waiting_photos.h"
+#include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
 #include "style/theme.h"
@@ -39,6 +40,7 @@ void EntryRow::buildFields() {
     remark_edit_ = addField("remarkEdit", tr("remark"), tr("Remark"), tr("Anything worth keeping with this reading"));
     mark_combo_->setObjectName(QStringLiteral("markCombo"));
     mark_combo_->setAccessibleName(tr("Mark"));
+    mark_combo_->setAccessibleDescription(mark_combo_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     mark_combo_->setToolTip(tr("An event at this moment; a register typed beside it was read after it"));
     mark_combo_->addItem(tr("no mark"));
     for (const MarkKind mark : all_mark_kinds) mark_combo_->addItem(text_of(say_mark(mark)), static_cast<int>(mark));
@@ -121,6 +123,7 @@ void EntryRow::orderTabs() {
     QWidget* const order[] = {time_edit_,  gauge_edit_,   register_edit_, second_register_edit_, watts_edit_,
                               mark_combo_, display_edit_, remark_edit_,   record_button_};
     for (std::size_t i = 1; i < std::size(order); ++i) setTabOrder(order[i - 1], order[i]);
+    keep_tab_order(*this);
     setFocusProxy(gauge_edit_);
 }
 

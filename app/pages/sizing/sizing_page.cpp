@@ -135,6 +135,7 @@ QWidget* SizingPage::makeHead() {
     set_text_style(*title, Tone::ink, TextSize::title);
     lists_->setObjectName(QStringLiteral("sizingListCombo"));
     lists_->setAccessibleName(tr("Load list"));
+    lists_->setAccessibleDescription(lists_->accessibleName()); // of a choice without a label the tree tells what is chosen as its name
     lists_->setMinimumContentsLength(12);
     lists_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     connect(lists_, &QComboBox::activated, this, [this] { showLoadList(id_of<LoadListId>(lists_->currentData().toString())); });

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "places.h"
+
+#include "models/logbook_tree_model.h"
+#include "support/source_dir.h"
+
+#include <QAbstractItemView>
+#include <QAbstractSlider>
+#include <QAbstractSpinBox>
+#include <QAccessible>
+#include <QComboBox>
+#include <QDialog>
+#include <QGraphicsView>
+#include <QHeaderView>
+#include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPlainTextEdit>
+#include <QProgressBar>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QTextEdit>
+#include <QTreeView>
+
+#include <algorithm>
+
+namespace ullage::test {
+
+namespace {
+
+/// Parts that Qt makes of a control: its own interface speaks for them.
+bool is_part_of_a_control(const QWidget& widget) {
+    if (qobject_cast<const QHeaderView*>(&widget) || qobject_cast<const QMenu*>(&widget)) return true;
+    const QWidget* above = widget.parentWidget();
+    return above && (qobject_cast<const QComboBox*>(above) || qobject_cast<const QAbstractSpinBox*>(above) || qobject_cast<const QTabBar*>(above) ||
+                     qobject_cast<const QAbstractItemView*>(above));
+}
+
+bool is_control(const QWidget& widget) {
+    return qobject_cast<const QAbstractButton*>(&widget) || qobject_cast<const QLineEdit*>(&widget) || qobject_cast<const QComboBox*>(&widget) ||
+           qobject_cast<const QAbstractSpinBox*>(&widget) || qobject_cast<const QAbstractItemView*>(&widget) ||
+           qobject_cast<const QPlainTextEdit*>(&widget) || qobject_cast<const QTextEdit*>(&widget) || qobject_cast<const QProgressBar*>(&widget) ||
+           qobject_cast<const QTabBar*>(&widget) || qobject_cast<const QGraphicsView*>(&widget) || widget.inherits("ullage::VesselRow") ||
+           (!qobject_cast<const QLabel*>(&widget) && !qobject_cast<const QScrollArea*>(&widget) && widget.focusPolicy() != Qt::NoFocus &&
+            !widget.focusProxy() && !qobject_cast<const QAbstractSlider*>(&widget) && !widget.isWindow());
+}
+
+/// The form or dialog above the window; null where there is none.
+QDialog* dialog_in_sight(const QWidget& window) {
+    for (auto* dialog : window.findChildren<QDialog*>())
+        if (dialog->isVisible()) return dialog;
+    return nullptr;
+}
+
+} // namespace
+
+QList<QWidget*> controls_of(QWidget& root) {
+    QList<QWidget*> found;
+    for (auto* widget : root.findChildren<QWidget*>())
+        if (widget->isVisibleTo(&root) && widget->window() == root.window() && !is_part_of_a_control(*widget) && is_control(*widget)) found << widget;
+    return found;
+}
+
+QString called(const QWidget& widget) {
+    QString words = QString::fromLatin1(widget.metaObject()->className()) + QLatin1Char(' ') + widget.objectName();
+    if (widget.parentWidget())
+        words += QStringLiteral(" in ") + QString::fromLatin1(widget.parentWidget()->metaObject()->className()) + QLatin1Char(' ') +
+                 widget.parentWidget()->objectName();
+    return words;
+}
+
+QString spoken_name(QWidget& widget) {
+    auto* face = QAccessible::queryAccessibleInterface(&widget);
+    if (!face) return {};
+    if (!qobject_cast<QComboBox*>(&widget)) return face->text(QAccessible::Name);
+    // Qt tells as the name of a choice what is chosen; what it is comes from its label, or from its description.
+    for (const auto& [teller, relation] : face->relations())
+        if (relation == QAccessible::Label) return teller->text(QAccessible::Name);
+    return face->text(QAccessible::Description);
+}
+
+void AccessTest::SetUp() {
+    WindowTest::SetUp();
+    trigger("sampleLogbookAction");
+    ASSERT_TRUE(document.isOpen()) << message().toStdString();
+    settle();
+}
+
+void AccessTest::settle() const {
+    constexpr int settling_ms = 25; // for layouts and texts that follow in a later turn
+    QTest::qWait(settling_ms);
+}
+
+void AccessTest::at_every_tab(QWidget& root, QWidget& part, const QString& place, const std::function<void(QWidget&, const QString&)>& look) {
+    QList<QTabWidget*> outer;
+    for (auto* tabs : part.findChildren<QTabWidget*>())
+        if (tabs->isVisible() && std::ranges::none_of(outer, [tabs](const QTabWidget* other) { return other->isAncestorOf(tabs); })) outer << tabs;
+    if (outer.isEmpty()) look(root, place);
+    for (auto* tabs : outer) {
+        const int before = tabs->currentIndex();
+        for (int tab = 0; tab < tabs->count(); ++tab) {
+            if (!tabs->isTabVisible(tab) || !tabs->isTabEnabled(tab)) continue;
+            tabs->setCurrentIndex(tab);
+            settle();
+            at_every_tab(root, *tabs->widget(tab), place + QStringLiteral(", ") + tabs->tabText(tab), look);
+        }
+        tabs->setCurrentIndex(before);
+    }
+}
+
+void AccessTest::at_every_page(const std::function<void(QWidget&, const QString&)>& look) {
+    auto& tree = *find<QTreeView>("logbookTree");
+    const auto& pages = *find<QStackedWidget>("pagesStack");
+    for (QModelIndex row = tree.model()->index(0, 0); row.isValid(); row = tree.indexBelow(row)) {
+        if (!(row.flags() & Qt::ItemIsSelectable)) continue;
+        tree.setCurrentIndex(row);
+        settle();
+        at_every_tab(*window, *pages.currentWidget(), row.data().toString(), look);
+    }
+}
+
+void AccessTest::open_every_entry(const QString& where, const QSet<QString>& menus, const std::function<void(QWidget&, const QString&)>& look) {
+    for (auto* entry : window->findChildren<QAction*>()) {
+        const QString name = entry->objectName();
+        const bool opens = entry->text().endsWith(QStringLiteral("…")) || menus.contains(name);
+        if (!opens || name.isEmpty() || !entry->isEnabled() || window->action(name) != entry) continue;
+        entry->trigger();
+        settle();
+        QDialog* dialog = dialog_in_sight(*window);
+        if (!dialog) continue;
+        const QString place = where + QStringLiteral(": ") + dialog->windowTitle();
+        if (auto* more = dialog->findChild<QPushButton*>(QStringLiteral("moreFieldsButton")); more && more->isVisible()) more->click();
+        settle();
+        at_every_tab(*dialog, *dialog, place, look);
+        dialog->reject();
+        QApplication::processEvents();
+        QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
+void AccessTest::at_every_dialog(const std::function<void(QWidget&, const QString&)>& look) {
+    const QSet<QString> others{QStringLiteral("keysAndWordsAction"), QStringLiteral("methodAction"), QStringLiteral("aboutAction"),
+                               QStringLiteral("checkInstallationAction"), QStringLiteral("cautionsAction")};
+    prompts.to_open = {QString::fromStdString((source_dir() / "sample-data" / "02-pelm-900-drain-64-w.csv").string())};
+    window->showUnit(document.units().front().uuid);
+    settle();
+    open_every_entry(QStringLiteral("a unit"), others, look);
+    for (const auto& record : document.runs()) {
+        const bool running = record->run.end == RunEnd::still_running;
+        if (!running && record != document.runs().front()) continue;
+        window->showRun(record->run.uuid);
+        settle();
+        open_every_entry(running ? QStringLiteral("a running test") : QStringLiteral("a run"), {}, look);
+    }
+    window->showLoadLists();
+    settle();
+    open_every_entry(QStringLiteral("load lists"), {}, look);
+    window->showComparison();
+    settle();
+    open_every_entry(QStringLiteral("comparison"), {}, look);
+}
+
+void AccessTest::everywhere(const std::function<void(QWidget&, const QString&)>& look) {
+    at_every_page(look);
+    at_every_dialog(look);
+}
+
+void AccessTest::complain(const QString& place, const QString& what) {
+    if (known_.contains(what)) return;
+    known_ << what;
+    complaints_ << place + QStringLiteral(": ") + what;
+}
+
+void AccessTest::expect_none(int looked_at, int at_least) const {
+    EXPECT_GE(looked_at, at_least) << "hardly anything was looked at";
+    EXPECT_TRUE(complaints_.isEmpty()) << complaints_.size() << " complaints\n" << complaints_.join(QLatin1Char('\n')).toStdString();
+}
+
+} // namespace ullage::test
