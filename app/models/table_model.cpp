@@ -53,8 +53,8 @@ QVariant TableModel::data(const QModelIndex& index, int role) const {
         const bool own_unit = role == Qt::DisplayRole && shown.column.unit.empty() && quantity->value;
         return own_unit ? QVariant(data.toString() + QLatin1Char(' ') + text_of(quantity->unit)) : data;
     }
-    const QString text = text_of(std::get<Message>(cell));
-    if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == SortRole) return text;
+    // Views ask for many roles of each cell: the words are made for those that want them.
+    if (role == Qt::DisplayRole || role == Qt::ToolTipRole || role == SortRole) return text_of(std::get<Message>(cell));
     if (role == Qt::TextAlignmentRole) return int(Qt::AlignLeft | Qt::AlignVCenter);
     return {};
 }

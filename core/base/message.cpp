@@ -155,7 +155,17 @@ Message say_list(const std::vector<Message>& parts) { return listed(parts, phras
 Message say_choice(const std::vector<Message>& parts) { return listed(parts, phrase("base", "%1 or %2")); }
 
 Message without(const Message& message, std::string_view context) {
-    if (!message.content_) return message;
+    const auto speaks = [context](const auto& itself, const Message& part) -> bool {
+        if (!part.content_) return false;
+        const auto any = [&itself](const std::vector<Message>& parts) {
+            return std::ranges::any_of(parts, [&itself](const Message& each) { return itself(itself, each); });
+        };
+        if (const auto* said = std::get_if<Said>(part.content_.get())) return said->phrase.context == context || any(said->arguments);
+        if (const auto* row = std::get_if<Row>(part.content_.get())) return any(row->parts);
+        const auto* begin = std::get_if<SentenceBegin>(part.content_.get());
+        return begin && itself(itself, begin->message);
+    };
+    if (!speaks(speaks, message)) return message; // as most do: their content is shared then
     const auto all_without = [context](std::vector<Message> messages) {
         for (Message& each : messages) each = without(each, context);
         return messages;

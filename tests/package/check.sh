@@ -22,7 +22,7 @@ appstreamcli validate --no-net "$share"/metainfo/*.metainfo.xml || fail "the dat
 # The manual page: no warning, and every command in it.
 said=$(man --warnings -E UTF-8 -l -Tutf8 "$share/man/man1/ullage.1.gz" 2>&1 >"$work/page")
 [ -z "$said" ] || fail "man warns of the manual page: $said"
-for command in $("$root/bin/ullage" --help | sed -n '/^Subcommands:/,$p' | awk 'NR > 1 {print $1}'); do
+for command in $("$root/bin/ullage" --help | sed -n '/^Subcommands:/,$p' | awk 'NR > 1 && /^  [^ ]/ {print $1}'); do
   zgrep -q "^.SS $(printf %s "$command" | sed 's/-/\\\\-/g')\$" "$share/man/man1/ullage.1.gz" || fail "the manual page lacks $command"
 done
 
