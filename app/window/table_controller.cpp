@@ -156,7 +156,8 @@ void TableController::takeIn(TableForm& form, const QString& name) {
     const auto left = std::ranges::count(form.reading().not_taken, false, &RowNotTaken::in_part);
     const RunId run_uuid = imported.value().back().run_uuid;
     const QString from = name == pasted_name() ? tr("The pasted table") : name;
-    if (left > 0) messages_->showNote(left == 1 ? tr("%1: 1 row was left out.").arg(from) : tr("%1: %2 rows were left out.").arg(from).arg(left));
+    if (left > 0)
+        messages_->showNote(left == 1 ? tr("%1: 1 row was left out.").arg(from) : tr("%1: %2 rows were left out.").arg(from, QString::number(left)));
     form.accept();
     pages_.showRun(run_uuid);
 }

@@ -26,7 +26,7 @@ QString run_words(const std::vector<const RunRecord*>& runs) {
     constexpr std::size_t most_named = 12;
     QStringList names;
     for (std::size_t i = 0; i < std::min(runs.size(), most_named); ++i)
-        names << tr("%1 run %2").arg(text_of(runs[i]->unit.name)).arg(runs[i]->number);
+        names << tr("%1 run %2").arg(text_of(runs[i]->unit.name), QString::number(runs[i]->number));
     QString text =
         tr("Measured %1: %2")
             .arg(text_of(say_count(static_cast<long>(runs.size()), phrases("ullage", "%n runs", "%n run"))), names.join(QStringLiteral(", ")));

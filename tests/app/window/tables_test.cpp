@@ -91,6 +91,25 @@ TEST_F(TablesTest, a_file_comes_in_as_one_step_and_is_shown) {
     EXPECT_EQ(document.runs().size(), 1u);
 }
 
+TEST_F(TablesTest, rows_that_were_left_out_are_told_with_the_name_of_the_file_whole) {
+    const QString path = QString::fromStdString((folder / "50%2.csv").string());
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("time,gauge %,register Wh\n2026-05-14T08:00,100,0\n2026-05-14T09:00,80,180\nlater,70,270\nlater still,60,360\n"
+               "2026-05-14T12:00,40,540\n");
+    file.close();
+    prompts.to_open = {path};
+    trigger("importTableAction");
+    ASSERT_NE(form(), nullptr);
+    type_unit("Tarn 600");
+    find<QLineEdit>("tableRated1Edit")->setText("1100");
+    choose_in("tableMeterCombo", "not known");
+    choose_in("tableEndedCombo", "not known: taken as a part of the drain");
+    submit();
+    ASSERT_EQ(form(), nullptr);
+    EXPECT_EQ(message(), QStringLiteral("50%2.csv: 2 rows were left out."));
+}
+
 TEST_F(TablesTest, both_runs_of_a_sheet_are_one_step) {
     open_file("side-by-side.xlsx");
     ASSERT_NE(form(), nullptr);

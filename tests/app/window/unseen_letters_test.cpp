@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A mark of direction in a name makes it look like another (Unicode Standard Annex 9, 2; Unicode Technical Report 36, 2.5), a control character is
 // not seen at all. Wherever the window shows what somebody typed, such a character stands there as its escape; only where the text is edited does it
-// stand as it is.
+// stand as it is. Nor is a percent sign before a digit taken for a place in a text of the program.
 #include "window_fixture.h"
 
 #include "charts/bar_chart.h"
@@ -21,7 +21,8 @@ namespace {
 
 const std::string override_mark = "\xE2\x80\xAE"; ///< U+202E, right-to-left override
 
-std::string hidden(const std::string& name) { return name + override_mark + "7\x1B"; }
+std::string hidden(const std::string& name) { return name + override_mark + "7\x1B%2%1"; }
+const QLatin1String escaped_end("\\u202E7\\u001B"), whole_end("\\u202E7\\u001B%2%1"); ///< of what hidden() gives, as it is shown
 
 void add_rows(QStringList& shown, const QAbstractItemModel& model, const QModelIndex& parent = {}) {
     for (int row = 0; row < model.rowCount(parent); ++row)
@@ -119,9 +120,19 @@ protected:
         bool escaped = false;
         for (const QString& text : shown_by(*window)) {
             EXPECT_FALSE(text.contains(QChar(0x202E)) || text.contains(QChar(0x1B))) << where << ": " << text.toStdString();
-            escaped = escaped || text.contains(QLatin1String(word) + QLatin1String("\\u202E7\\u001B"));
+            escaped = escaped || text.contains(QLatin1String(word) + escaped_end);
         }
         EXPECT_TRUE(escaped) << where << " does not show " << word;
+    }
+
+    void expect_whole(const char* where) {
+        QApplication::processEvents();
+        bool found = false;
+        for (const QString& text : shown_by(*window)) {
+            EXPECT_EQ(text.count(whole_end), text.count(escaped_end)) << where << ": " << text.toStdString();
+            found = found || text.contains(whole_end);
+        }
+        EXPECT_TRUE(found) << where;
     }
 
     Unit unit_;
@@ -152,13 +163,34 @@ TEST_F(UnseenLettersTest, stand_as_escapes_on_every_page) {
     expect_escaped("running tests", "Osk");
 }
 
+TEST_F(UnseenLettersTest, leave_percent_signs_behind_them_as_they_were_typed_on_every_page) {
+    window->showUnit(unit_.uuid);
+    expect_whole("page of a unit");
+    for (const RunRecord* record : document.runs()) {
+        window->showRun(record->run.uuid);
+        expect_whole("page of a run");
+    }
+    window->showMeter(meter_.uuid);
+    expect_whole("meters");
+    window->showLoadList(list_.uuid);
+    expect_whole("load lists");
+    window->showSizing();
+    expect_whole("sizing");
+    window->showPvInput();
+    expect_whole("PV input");
+    window->showBench();
+    expect_whole("running tests");
+    window->showComparison();
+    expect_whole("comparison");
+}
+
 TEST_F(UnseenLettersTest, stand_as_escapes_on_the_comparison_page_and_in_its_pictures) {
     window->showComparison();
     expect_escaped("comparison", "Osk");
     auto* page = find<ComparisonPage>("comparisonPage");
     ASSERT_EQ(page->findChild<VesselRow*>()->content().columns.size(), 1U);
-    EXPECT_EQ(page->findChild<VesselRow*>()->content().columns[0].name, QStringLiteral("Osk\\u202E7\\u001B"));
-    EXPECT_EQ(page->findChild<BarChart*>()->content().bars.at(0).name, QStringLiteral("Osk\\u202E7\\u001B"));
+    EXPECT_EQ(page->findChild<VesselRow*>()->content().columns[0].name, QLatin1String("Osk") + whole_end);
+    EXPECT_EQ(page->findChild<BarChart*>()->content().bars.at(0).name, QLatin1String("Osk") + whole_end);
     auto* tags = page->findChild<QComboBox*>(QStringLiteral("tagCombo"));
     ASSERT_EQ(tags->itemText(1), QStringLiteral("tag\\u202E"));
     tags->setCurrentIndex(1);
