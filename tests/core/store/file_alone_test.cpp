@@ -2,6 +2,7 @@
 // The file alone is the logbook: what was recorded is in it, whoever copies it and whenever.
 #include "samples.h"
 #include "support/child_process.h"
+#include "support/photo_bytes.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -64,6 +65,18 @@ TEST(FileAlone, half_typed_entries_reach_the_file_by_settling) {
     EXPECT_EQ(take(take(Logbook::open(copy, OpenMode::read_only, clock)).draft(run)), "431");
 }
 
+TEST(FileAlone, small_changes_without_end_reach_the_file_by_themselves_after_some_seconds) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const RunId run = write_logbook(folder / "a.ullage", 0);
+    Logbook logbook = take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    take(logbook.keep_draft(run, "4"));
+    std::this_thread::sleep_for(std::chrono::milliseconds(3100));
+    EXPECT_FALSE(logbook.settled());
+    take(logbook.keep_draft(run, "43"));
+    EXPECT_TRUE(logbook.settled());
+}
+
 TEST(FileAlone, a_copy_that_is_under_way_is_not_spoilt_and_what_is_recorded_meanwhile_follows_it) {
     const TempFolder folder;
     const FakeClock clock;
@@ -108,7 +121,10 @@ TEST(FileAlone, copies_taken_at_random_moments_while_a_process_records_open_with
         }
         const fs::path copy = copy_of_file(folder / "a.ullage", folder / "copy");
         const auto opened = Logbook::open(copy, OpenMode::read_only, clock);
-        ASSERT_TRUE(opened.ok()) << "copy " << copies << ": " << opened.error().sentence();
+        if (!opened) {
+            ADD_FAILURE() << "copy " << copies << ": " << opened.error().sentence();
+            break;
+        }
         std::set<ReadingId> found;
         for (const Reading& reading : take(opened.value().readings(run))) found.insert(reading.uuid);
         for (const ReadingId& uuid : expected) EXPECT_TRUE(found.contains(uuid)) << "copy " << copies;
@@ -191,6 +207,25 @@ TEST(DisplacedLogbook, what_is_left_where_it_was_moved_away_does_not_keep_a_new_
     }
     EXPECT_EQ(failure_of(Logbook::create(path, clock)), std::nullopt);
     EXPECT_EQ(failure_of(Logbook::open(folder / "moved.ullage", OpenMode::record, clock)), std::nullopt);
+}
+
+TEST(DisplacedLogbook, what_others_have_spoilt_is_not_saved_as_if_it_were_sound) {
+    const TempFolder folder;
+    const FakeClock clock;
+    const fs::path path = folder / "a.ullage";
+    const RunId run = write_logbook(path);
+    // Of a small logbook all is in memory.
+    take(take(Logbook::open(path, OpenMode::record, clock)).add_photo(run, {}, {"display.jpg", bare_jpeg(8, 8, 9'000'000), {}}));
+    const std::size_t at = folder_bytes(folder.path()).at("a.ullage").find(sample_values().remark);
+    ASSERT_NE(at, std::string::npos);
+    const Logbook logbook = take(Logbook::open(path, OpenMode::record, clock));
+    {
+        std::fstream file(path, std::ios::binary | std::ios::in | std::ios::out);
+        file.seekp(static_cast<std::streamoff>(at));
+        file << '\xFF';
+    }
+    EXPECT_EQ(failure_of(logbook.save_copy(folder / "saved.ullage")), Failure::damaged);
+    EXPECT_FALSE(fs::exists(folder / "saved.ullage"));
 }
 
 TEST(DisplacedLogbook, a_link_that_was_turned_to_another_file_is_noticed) {

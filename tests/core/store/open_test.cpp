@@ -108,6 +108,11 @@ const Refusal refusals[] = {
          write_logbook(path);
          edit(path, "DROP TRIGGER readings_are_not_deleted");
      }},
+    {"a_trigger_of_the_right_name_that_does_nothing", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "DROP TRIGGER readings_are_not_deleted; CREATE TRIGGER readings_are_not_deleted BEFORE DELETE ON readings BEGIN SELECT 1; END");
+     }},
     {"no_version", Failure::damaged,
      [](const fs::path& path) {
          write_logbook(path);
@@ -181,6 +186,12 @@ const Refusal refusals[] = {
      [](const fs::path& path) {
          write_logbook(path);
          edit(path, "UPDATE units SET name = CAST(x'ff41' AS TEXT)");
+     }},
+    {"a_reason_that_is_no_text", Failure::damaged,
+     [](const fs::path& path) {
+         write_logbook(path);
+         edit(path, "INSERT INTO reading_versions SELECT reading_id, 2, time_ms, gauge_percent, register_wh, meter_w, display_w, mark, remark, "
+                    "withdrawn, written_ms, CAST(x'ff41' AS TEXT), NULL FROM reading_versions WHERE reading_id = 1");
      }},
     {"a_remark_beyond_all_bounds", Failure::damaged,
      [](const fs::path& path) {
@@ -292,6 +303,19 @@ TEST(OpenLogbook, looking_at_a_writable_file_changes_nothing_either) {
         EXPECT_EQ(logbook.mode(), OpenMode::read_only);
     }
     EXPECT_EQ(folder_bytes(folder.path()), before);
+}
+
+TEST(OpenLogbook, recording_clears_away_what_a_crash_left_of_copies_beside_it_and_looking_leaves_it) {
+    const TempFolder folder;
+    const FakeClock clock;
+    write_logbook(folder / "a.ullage");
+    const fs::path left = folder / ".ullage-12345678-1234-4234-8234-123456789012.part";
+    fs::create_directory(left);
+    write_bytes(left / "logbook", "half a copy");
+    take(Logbook::open(folder / "a.ullage", OpenMode::read_only, clock));
+    EXPECT_TRUE(fs::exists(left));
+    take(Logbook::open(folder / "a.ullage", OpenMode::record, clock));
+    EXPECT_FALSE(fs::exists(left));
 }
 
 TEST(OpenLogbook, a_saved_copy_holds_everything_and_an_existing_file_is_never_replaced) {

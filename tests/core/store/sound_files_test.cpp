@@ -2,6 +2,8 @@
 // A full check of a file is remembered until anything touches it.
 #include "samples.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <chrono>
 #include <cstdlib>
 #include <fcntl.h>
@@ -21,6 +23,7 @@ protected:
         ::setenv("XDG_STATE_HOME", (folder / "state").c_str(), 1);
         write_logbook(path);
         rest();
+        fs::remove_all(folder / "state"); // whoever closed it on a slow disk knew it to be sound
     }
     ~SoundFiles() override {
         if (before_) ::setenv("XDG_STATE_HOME", before_->c_str(), 1);
@@ -58,12 +61,27 @@ TEST_F(SoundFiles, damage_is_found_even_where_the_time_of_the_file_was_set_back)
     struct stat before {};
     ASSERT_EQ(::stat(path.c_str(), &before), 0);
     {
+        // In a row of a reading, which opening does not read without the check.
+        const std::size_t at = folder_bytes(folder.path()).at("a.ullage").find(sample_values().remark);
+        ASSERT_NE(at, std::string::npos);
         std::fstream file(path, std::ios::binary | std::ios::in | std::ios::out);
-        file.seekp(-4096, std::ios::end);
-        file << std::string(4096, '\xA5');
+        file.seekp(static_cast<std::streamoff>(at));
+        file << '\xFF';
     }
     const struct timespec times[] = {before.st_atim, before.st_mtim};
     ASSERT_EQ(::utimensat(AT_FDCWD, path.c_str(), times, 0), 0);
+    EXPECT_EQ(failure_of(Logbook::open(path, OpenMode::read_only, clock)), Failure::damaged);
+}
+
+TEST_F(SoundFiles, what_a_crash_left_beside_one_is_checked) {
+    EXPECT_TRUE(checked_in_full(OpenMode::read_only));
+    {
+        const TempFolder aside;
+        fs::copy_file(path, aside / "a");
+        SQLite::Database writer((aside / "a").string(), SQLite::OPEN_READWRITE);
+        writer.exec("UPDATE units SET rated_energy_wh = -5");
+        fs::copy_file(aside / "a-wal", path.string() + "-wal");
+    }
     EXPECT_EQ(failure_of(Logbook::open(path, OpenMode::read_only, clock)), Failure::damaged);
 }
 
