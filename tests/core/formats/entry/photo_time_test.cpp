@@ -62,7 +62,8 @@ TEST(PhotoTime, a_photo_without_tags_has_no_time) {
     EXPECT_EQ(photo_time("no picture at all", zone), std::nullopt);
 }
 
-TEST(PhotoTime, bytes_cut_off_or_spoilt_anywhere_do_no_harm) {
+TEST(PhotoTime, bytes_cut_off_or_spoilt_anywhere_do_no_harm_and_nothing_is_said_of_them_on_the_terminal) {
+    testing::internal::CaptureStderr();
     const std::string chunk = png_chunk("eXIf", exif_block("2027:05:14 18:00:00", "+02:00", "25"));
     for (const std::string& whole : {jpeg_with_exif(bare_jpeg(8, 8, 40), exif_block("2027:05:14 18:00:00", "+02:00", "25")), bare_png(8, 8, chunk)}) {
         int told = 0;
@@ -80,6 +81,7 @@ TEST(PhotoTime, bytes_cut_off_or_spoilt_anywhere_do_no_harm) {
             }
         }
     }
+    EXPECT_EQ(testing::internal::GetCapturedStderr(), "");
 }
 
 } // namespace

@@ -10,6 +10,7 @@
 
 #include <fcntl.h>
 #include <sys/file.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -162,9 +163,24 @@ TEST_F(ReplacingFiles, a_link_leads_the_rules_to_its_target_and_one_to_nowhere_s
     fs::create_symlink(logbook("bench.ullage"), folder_ / "book.pdf");
     expect_kept(folder_ / "link.txt", {}, "did not write it");
     expect_kept(folder_ / "book.pdf", {}, "this is a logbook");
-    EXPECT_FALSE(write_whole_file(folder_ / "loose.txt", "x", {Consent::any, {}}).ok());
+    const auto loose = write_whole_file(folder_ / "loose.txt", "x", {Consent::any, {}});
+    ASSERT_FALSE(loose.ok());
+    EXPECT_NE(loose.error().sentence().find("this link leads to no file"), std::string::npos) << loose.error().sentence();
     EXPECT_TRUE(fs::is_symlink(folder_ / "loose.txt"));
-    EXPECT_TRUE(fs::is_empty(elsewhere / "theirs.txt") || !fs::exists(elsewhere / "none.txt"));
+    EXPECT_FALSE(fs::exists(elsewhere / "none.txt"));
+}
+
+TEST_F(ReplacingFiles, what_is_no_regular_file_is_not_replaced_whatever_is_said) {
+    ASSERT_EQ(::mkfifo((folder_ / "pipe").c_str(), 0600), 0);
+    const int held = ::open((folder_ / "pipe").c_str(), O_RDWR | O_CLOEXEC); // so that nobody who opens it waits
+    fs::create_symlink(folder_ / "pipe", folder_ / "link");
+    for (const char* name : {"pipe", "link"}) {
+        const auto written = write_whole_file(folder_ / name, "x", {Consent::any, {}});
+        ASSERT_FALSE(written.ok()) << name;
+        EXPECT_EQ(written.error().failure, Failure::refused);
+        EXPECT_TRUE(fs::is_fifo(folder_ / name));
+    }
+    ::close(held);
 }
 
 TEST_F(ReplacingFiles, a_table_is_not_written_where_its_description_would_replace_somebodys_file) {
@@ -176,6 +192,17 @@ TEST_F(ReplacingFiles, a_table_is_not_written_where_its_description_would_replac
         EXPECT_FALSE(fs::exists(folder_ / "t.csv"));
     }
     EXPECT_EQ(content(folder_ / "t.csv-metadata.json"), "of somebody");
+}
+
+TEST_F(ReplacingFiles, a_file_that_came_into_being_meanwhile_stays) {
+    const std::string path = folder_ / "t.txt";
+    const auto written = write_whole_file(path, [&](const TextTaker& take) {
+        put("t.txt");
+        return take("ours");
+    });
+    ASSERT_FALSE(written.ok());
+    EXPECT_NE(written.error().sentence().find("has just come into being"), std::string::npos) << written.error().sentence();
+    EXPECT_EQ(content(path), "of somebody");
 }
 
 TEST_F(ReplacingFiles, a_writer_that_was_killed_leaves_nothing_for_long) {

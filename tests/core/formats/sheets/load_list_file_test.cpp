@@ -36,6 +36,15 @@ TEST(LoadListFile, columns_may_stand_in_any_order_and_most_may_be_missing) {
     EXPECT_FALSE(lamp.always_connected);
 }
 
+TEST(LoadListFile, a_name_that_looks_like_a_formula_is_guarded_in_its_cell_and_comes_back) {
+    LoadList list = read_load_list(show_night, {}).value();
+    list.appliances.resize(1);
+    list.appliances[0].name = "=1+2";
+    const std::string text = write_load_list(list);
+    EXPECT_NE(text.find("\n'=1+2,"), std::string::npos) << text;
+    EXPECT_EQ(read_load_list(text, {}).value().appliances.at(0).name, "=1+2");
+}
+
 TEST(LoadListFile, what_is_wrong_is_told_with_its_file_and_line) {
     const auto told = [](const std::string& text) {
         const Result<LoadList> list = read_load_list(text, "x.csv");

@@ -5,9 +5,25 @@
 #include <gtest/gtest.h>
 
 #include <sys/resource.h>
+#include <sys/syscall.h>
+#include <unistd.h>
 
+#include <cerrno>
 #include <csignal>
 #include <filesystem>
+
+namespace {
+
+bool disk_is_faulty = false;
+
+} // namespace
+
+/// Stands before the system's own in this program, so that a disk can fail at the last moment at which it tells.
+int fsync(int descriptor) {
+    if (!disk_is_faulty) return static_cast<int>(::syscall(SYS_fsync, descriptor));
+    errno = EIO;
+    return -1;
+}
 
 namespace ullage::test {
 namespace {
@@ -64,6 +80,17 @@ TEST(FullDisk, every_format_fails_loudly_and_leaves_nothing) {
             const auto written = write_table(long_table(), format, folder / "t");
             EXPECT_FALSE(written.ok()) << int(format) << " with " << bytes;
         }
+        EXPECT_TRUE(std::filesystem::is_empty(folder.path())) << int(format);
+    }
+}
+
+TEST(FullDisk, a_file_that_does_not_reach_the_disk_is_told_and_absent) {
+    for (const TableFormat format : {TableFormat::csv, TableFormat::xlsx}) {
+        const TempFolder folder;
+        disk_is_faulty = true;
+        const auto written = write_table(long_table(), format, folder / "t");
+        disk_is_faulty = false;
+        EXPECT_FALSE(written.ok()) << int(format);
         EXPECT_TRUE(std::filesystem::is_empty(folder.path())) << int(format);
     }
 }
