@@ -231,6 +231,14 @@ TEST_F(Shipped, draws_pictures_and_makes_reports) {
     }
 }
 
+TEST_F(Shipped, removes_at_its_start_what_a_crash_left_in_the_folder_for_temporary_files) {
+    const std::filesystem::path left = home() / "tmp/.ullage-12345678-1234-4234-8234-123456789012.part";
+    std::filesystem::create_directories(left);
+    std::ofstream(left / "logbook") << "half a copy";
+    good({"--version"});
+    EXPECT_FALSE(std::filesystem::exists(left));
+}
+
 TEST_F(Shipped, refuses_bad_input_with_one_line_and_a_wrong_call_with_another_code) {
     const Ended missing = run_program(home(), {"analyse", file("absent.ullage")});
     EXPECT_EQ(missing.code, 1);

@@ -41,13 +41,6 @@ std::vector<std::string> environment_of(const TempFolder& home, const std::map<s
     return lines;
 }
 
-/// The platform plug-in "offscreen" of Qt 6.4 says this of every window (QPlatformWindow::propagateSizeHints), whoever asks for one.
-std::string without_platform_note(std::string text) {
-    const std::string note = "This plugin does not support propagateSizeHints()\n";
-    for (std::size_t at = text.find(note); at != std::string::npos; at = text.find(note)) text.erase(at, note.size());
-    return text;
-}
-
 } // namespace
 
 Program::Program(const TempFolder& home, const std::vector<std::string>& args, const std::map<std::string, std::string>& environment,
@@ -90,7 +83,7 @@ Ended Program::end() {
     if (WIFEXITED(status_)) end.code = WEXITSTATUS(status_);
     if (WIFSIGNALED(status_)) end.signal = WTERMSIG(status_);
     if (std::filesystem::is_regular_file(out_path_)) end.out = bytes_of(out_path_);
-    end.err = without_platform_note(bytes_of(err_path_));
+    end.err = bytes_of(err_path_);
     return end;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_fixture.h"
+#include "store/logbook.h"
 
 #include <chrono>
 #include <fstream>
@@ -189,6 +190,31 @@ TEST_F(ImportTrace, follows_a_log_until_it_is_quiet_and_goes_on_another_time) {
         run({"import-trace", folder_ / "log.csv", "--logbook", logbook_, "--unit", "Specimen", "--run", "1", "--follow", "--until-quiet", "0.1"});
     EXPECT_EQ(later.code, exit_good) << later.err;
     expect_part(later.out, "4 samples to");
+}
+
+TEST_F(ImportTrace, what_a_followed_log_gains_is_in_the_file_itself_within_seconds) {
+    const SystemClock clock;
+    const auto copy_reaches = [&](std::int64_t samples) {
+        const auto until = std::chrono::steady_clock::now() + std::chrono::seconds(5);
+        do {
+            std::filesystem::copy_file(logbook_, folder_ / "copy.ullage", std::filesystem::copy_options::overwrite_existing);
+            const auto copy = Logbook::open(folder_ / "copy.ullage", OpenMode::read_only, clock);
+            const auto traces = copy ? copy.value().traces() : Result<std::vector<Trace>>(copy.error());
+            if (traces && !traces.value().empty() && traces.value().front().samples == samples) return true;
+            std::this_thread::sleep_for(std::chrono::milliseconds(100));
+        } while (std::chrono::steady_clock::now() < until);
+        return false;
+    };
+    Outcome outcome;
+    {
+        const std::jthread follower([&] {
+            outcome = import("epoch,register (Wh),power (W)\n1809842400,0,80\n", {"--follow", "--until-quiet", "8"});
+        });
+        EXPECT_TRUE(copy_reaches(1));
+        std::ofstream(folder_ / "log.csv", std::ios::app) << "1809842410,0.2,80\n";
+        EXPECT_TRUE(copy_reaches(2));
+    }
+    EXPECT_EQ(outcome.code, exit_good) << outcome.err;
 }
 
 TEST_F(ImportTrace, following_ends_in_a_sentence_where_it_cannot_go_on) {

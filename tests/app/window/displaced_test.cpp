@@ -23,6 +23,7 @@ TEST_F(WindowTest, a_file_that_is_taken_away_is_said_at_once_and_the_open_logboo
     auto* bar = find<QWidget>("fileBar");
     EXPECT_TRUE(QTest::qWaitFor([&] { return bar->isVisible(); }, 5000));
     EXPECT_TRUE(find<QLabel>("fileBarLabel")->text().contains("was removed"));
+    EXPECT_TRUE(find<QLabel>("savedLabel")->text().isEmpty()) << "nothing is saved there any more";
 
     type("gaugeEdit", "83");
     type("registerEdit", "120");
