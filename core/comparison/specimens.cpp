@@ -5,6 +5,7 @@
 #include "numerics/pooled_deviation.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 #include <utility>
