@@ -54,7 +54,7 @@ void FileController::openLogbook(const QString& path) {
     if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(shown_path(QFileInfo(path).fileName())));
     if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
-        pages_.welcome().setRecentFiles(settings_.recentFiles());
+        if (pages_.welcome().isMade()) pages_.welcome()->setRecentFiles(settings_.recentFiles());
     }
     tell(*opened);
 }

@@ -78,7 +78,7 @@ void GuideController::leave() {
 
 void GuideController::refresh() {
     const bool shown = guided();
-    pages_.welcome().setGuideShown(shown);
+    if (pages_.welcome().isMade()) pages_.welcome()->setGuideShown(shown);
     if (!shown) return bar_.dismiss();
     const GuidePlace place = guide_place(document_);
     bar_.tell(place.step, words(place));

@@ -35,7 +35,6 @@
 #include "window/settings_controller.h"
 #include "window/table_controller.h"
 #include "window/view_controller.h"
-#include "window/welcome_page.h"
 
 #include <QAction>
 #include <QApplication>
@@ -188,16 +187,6 @@ QWidget* MainWindow::makeStatus() {
 }
 
 void MainWindow::connectParts() {
-    const WelcomePage* welcome = &pages_->welcome();
-    connect(welcome, &WelcomePage::newLogbookAsked, files_, &FileController::newLogbook);
-    connect(welcome, &WelcomePage::openLogbookAsked, files_, &FileController::chooseLogbook);
-    connect(welcome, &WelcomePage::sampleLogbookAsked, files_, &FileController::openSample);
-    connect(welcome, &WelcomePage::recentFileAsked, files_, &FileController::openLogbook);
-    connect(welcome, &WelcomePage::addUnitAsked, records_, &RecordController::addUnit);
-    connect(welcome, &WelcomePage::addMeterAsked, records_, &RecordController::addMeter);
-    connect(welcome, &WelcomePage::importAsked, files_, &FileController::importSheet);
-    connect(welcome, &WelcomePage::guideAsked, guide_, &GuideController::begin);
-    connect(welcome, &WelcomePage::tableAsked, tables_, &TableController::chooseTable);
     connect(setting_, &SettingsController::changed, this, &MainWindow::checkMenus);
     connect(pages_, &PageStack::moved, this, &MainWindow::selectInTree);
     connect(pages_, &PageStack::notice, messages_, &MessageBar::showNote);
@@ -262,7 +251,7 @@ void MainWindow::logbookOpened() {
     const QString name = shown_path(QFileInfo(path).completeBaseName());
     setWindowTitle(document_.isLooking() ? tr("%1, looking only – Ullage").arg(name) : tr("%1 – Ullage").arg(name));
     pages_->forget();
-    pages_->welcome().setLogbookOpen(true);
+    tellWelcomePage();
     // A tree that gets the keyboard chooses its first row; that is not what was last shown.
     selecting_ = true;
     tree_->show();
@@ -278,8 +267,7 @@ void MainWindow::logbookClosed() {
     saved_label_->clear();
     file_bar_->dismiss();
     pages_->forget();
-    pages_->welcome().setLogbookOpen(false);
-    pages_->welcome().setRecentFiles(settings_.recentFiles());
+    tellWelcomePage();
     pages_->showWelcome();
     tree_->hide();
     showStatus();

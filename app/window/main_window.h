@@ -117,6 +117,8 @@ private:
 
     // main_window_pages.cpp
     void preparePages();
+    void connectWelcomePage();
+    void tellWelcomePage(); ///< what is open, and was lately
     void connectBenchPage();
     void connectPvPage();
     void connectUnitPage();

@@ -15,13 +15,16 @@
 #include "window/bench_controller.h"
 #include "window/comparison_controller.h"
 #include "window/file_controller.h"
+#include "window/guide_controller.h"
 #include "window/live_controller.h"
 #include "window/load_list_controller.h"
 #include "window/log_controller.h"
 #include "window/page_stack.h"
 #include "window/record_controller.h"
 #include "window/report_controller.h"
+#include "window/table_controller.h"
 #include "window/view_controller.h"
+#include "window/welcome_page.h"
 
 namespace ullage {
 
@@ -36,6 +39,7 @@ void MainWindow::preparePages() {
     using Row = LogbookTreeModel::Row;
     const auto nothing = [] { return std::string(); };
     const auto always = [](const std::string&) { return true; };
+    pages_->welcome().comeFrom([this] { return new WelcomePage(pages_); }, [this] { connectWelcomePage(); });
     // The likeliest first: in this order they are made in quiet moments.
     pages_->add(
         pages_->run(), Row::run, [this] { return new RunPage(document_, reminders_); }, [this] { connectRunPage(); },
@@ -65,6 +69,27 @@ void MainWindow::preparePages() {
         pages_->meters(), Row::meter, [this] { return new MetersPage(document_); }, [this] { connectMetersPage(); },
         [this](const std::string& uuid) { pages_->showMeter(MeterId(uuid)); }, [this] { return pages_->meterUuid().text(); },
         [this](const std::string& uuid) { return document_.meter(MeterId(uuid)) != nullptr; });
+}
+
+void MainWindow::connectWelcomePage() {
+    const WelcomePage* welcome = pages_->welcome();
+    connect(welcome, &WelcomePage::newLogbookAsked, files_, &FileController::newLogbook);
+    connect(welcome, &WelcomePage::openLogbookAsked, files_, &FileController::chooseLogbook);
+    connect(welcome, &WelcomePage::sampleLogbookAsked, files_, &FileController::openSample);
+    connect(welcome, &WelcomePage::recentFileAsked, files_, &FileController::openLogbook);
+    connect(welcome, &WelcomePage::addUnitAsked, records_, &RecordController::addUnit);
+    connect(welcome, &WelcomePage::addMeterAsked, records_, &RecordController::addMeter);
+    connect(welcome, &WelcomePage::importAsked, files_, &FileController::importSheet);
+    connect(welcome, &WelcomePage::guideAsked, guide_, &GuideController::begin);
+    connect(welcome, &WelcomePage::tableAsked, tables_, &TableController::chooseTable);
+    tellWelcomePage();
+    guide_->refresh();
+}
+
+void MainWindow::tellWelcomePage() {
+    if (!pages_->welcome().isMade()) return;
+    pages_->welcome()->setLogbookOpen(document_.isOpen());
+    pages_->welcome()->setRecentFiles(settings_.recentFiles());
 }
 
 void MainWindow::connectBenchPage() {

@@ -29,11 +29,9 @@ const QString page_name = QStringLiteral("page");
 
 } // namespace
 
-PageStack::PageStack(Document& document, Settings& settings)
-    : document_(document), settings_(settings), nothing_(new QWidget), welcome_(new WelcomePage(this)) {
+PageStack::PageStack(Document& document, Settings& settings) : document_(document), settings_(settings), nothing_(new QWidget) {
     setObjectName(QStringLiteral("pagesStack"));
     addWidget(nothing_);
-    welcome_->hide();
 }
 
 QSize PageStack::minimumSizeHint() const {
@@ -45,8 +43,8 @@ QSize PageStack::minimumSizeHint() const {
 void PageStack::showWelcome() {
     // A window that is still to be shown may open a logbook first.
     if (currentWidget() == nothing_ && !isVisible()) return;
-    if (indexOf(welcome_) < 0) addWidget(welcome_);
-    setCurrentWidget(welcome_);
+    if (indexOf(welcome_page_) < 0) addWidget(welcome_page_);
+    setCurrentWidget(welcome_page_);
 }
 
 void PageStack::showEvent(QShowEvent* event) {
@@ -71,7 +69,7 @@ void PageStack::leaveWhatIsGone() {
     if (page == run_page_ && !document_.run(run_uuid_)) {
         if (document_.unit(unit_uuid_)) showUnit(unit_uuid_);
         else showDefaultPage();
-    } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || ((page == welcome_ || page == nothing_) && !document_.units().empty())) {
+    } else if ((page == unit_page_ && !document_.unit(unit_uuid_)) || ((page == welcome_page_ || page == nothing_) && !document_.units().empty())) {
         showDefaultPage();
     }
 }

@@ -36,7 +36,7 @@ public:
 
     /// Never higher than a low screen has room for: pages arrange themselves by the height that they get.
     [[nodiscard]] QSize minimumSizeHint() const override;
-    [[nodiscard]] WelcomePage& welcome() { return *welcome_; }
+    [[nodiscard]] LatePage<WelcomePage>& welcome() { return welcome_page_; }
     [[nodiscard]] LatePage<UnitPage>& unit() { return unit_page_; }
     [[nodiscard]] LatePage<RunPage>& run() { return run_page_; }
     [[nodiscard]] LatePage<MetersPage>& meters() { return meters_page_; }
@@ -102,7 +102,7 @@ private:
     Document& document_;
     Settings& settings_;
     QWidget* nothing_; ///< what a stack has in sight costs its layout, also before it is shown
-    WelcomePage* welcome_;
+    LatePage<WelcomePage> welcome_page_{"welcomePage"};
     std::vector<PageEntry> page_table_;
     LatePage<UnitPage> unit_page_{"unitPage"};
     LatePage<RunPage> run_page_{"runPage"};

@@ -11,7 +11,9 @@
 #include "pages/comparison/comparing_bar.h"
 #include "pages/comparison/comparison_choice.h"
 #include "pages/comparison/models_view.h"
+#include "pages/parts/late_tabs.h"
 #include "pages/parts/page_head.h"
+#include "pages/parts/turn_steps.h"
 #include "services/background_work.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -36,7 +38,8 @@ namespace ullage {
 
 namespace {
 
-constexpr int most_pair_letters = 34; ///< of a line in a cell of the differences
+constexpr int most_pair_letters = 34;            ///< of a line in a cell of the differences
+constexpr std::size_t most_rows_in_a_turn = 200; ///< more come on the page in several turns of the event loop
 
 } // namespace
 
@@ -47,7 +50,8 @@ ComparisonPage::ComparisonPage(Document& document, Prompts& prompts, QWidget* pa
       unknown_label_(new QLabel(this)), rows_group_(new QButtonGroup(this)), columns_button_(new QPushButton(tr("Columns…"), this)),
       copy_button_(new QPushButton(tr("Copy table"), this)), export_button_(new QPushButton(tr("Export…"), this)), vessels_(new VesselRow(this)),
       table_(new QTableView(this)), bars_(new BarChart(this)), pairs_(new QTableView(this)), figure_combo_(new QComboBox(this)),
-      errors_(new LineChart(this)), fractions_(new LineChart(this)), models_view_(new ModelsView(this)), refresh_timer_(new QTimer(this)) {
+      errors_(new LineChart(this)), fractions_(new LineChart(this)), steps_(new TurnSteps(this)), models_view_(new ModelsView(this)),
+      refresh_timer_(new QTimer(this)) {
     setObjectName(QStringLiteral("comparisonPage"));
     presenter_.comparer().setReader([this](const QString& path) {
         return result_beside(this, tr("Reading %1").arg(shown_path(QFileInfo(path).fileName())),
@@ -99,6 +103,7 @@ void ComparisonPage::resizeEvent(QResizeEvent* event) {
 
 void ComparisonPage::refresh() {
     stale_ = true;
+    late_->hold();
     if (!isVisible()) return;
     stale_ = false;
     if (!other_logbooks_.isEmpty()) {
@@ -112,6 +117,7 @@ void ComparisonPage::refresh() {
         showComparison();
         return;
     }
+    steps_->start({}, false);
     for (auto* button : {copy_button_, export_button_}) button->setEnabled(false);
     if (presenter_.isEmpty()) {
         const QString words = tr("The units are not compared yet.");
@@ -133,17 +139,26 @@ void ComparisonPage::readOtherLogbooks() {
 }
 
 void ComparisonPage::showComparison() {
-    if (document_.isOpen() && presenter_.isComplete() && isVisible()) presenter_.compare(rows());
-    else presenter_.clear();
-    settleLoad();
-    choice_->setTags(presenter_.tags());
-    choice_->setLoadLists(document_.loadLists());
-    presenter_.choose([this](const Unit& unit) { return choice_->wants(unit); }, choice_->load(), {choice_->bandLower(), choice_->bandUpper()});
-    showTable();
-    showPairs();
-    showModels();
-    showPictures();
-    showWords();
+    for (auto* button : {copy_button_, export_button_}) button->setEnabled(false);
+    const bool in_turns = std::max(document_.runs().size(), static_cast<std::size_t>(model_->rowCount())) > most_rows_in_a_turn;
+    steps_->start({[this] {
+                       if (document_.isOpen() && presenter_.isComplete() && isVisible()) presenter_.compare(rows());
+                       else presenter_.clear();
+                       settleLoad();
+                   },
+                   [this] {
+                       choice_->setTags(presenter_.tags());
+                       choice_->setLoadLists(document_.loadLists());
+                       presenter_.choose([this](const Unit& unit) { return choice_->wants(unit); }, choice_->load(),
+                                         {choice_->bandLower(), choice_->bandUpper()});
+                   },
+                   [this] { takeTable(); }, [this] { showTable(); }, [this] { vessels_->setContent(presenter_.vessels()); },
+                   [this] {
+                       tabs_->setTabVisible(tabs_->indexOf(models_view_), presenter_.hasModels());
+                       late_->refill();
+                       showWords();
+                   }},
+                  in_turns);
 }
 
 void ComparisonPage::settleLoad() {
@@ -155,7 +170,8 @@ void ComparisonPage::settleLoad() {
 
 bool ComparisonPage::isComplete() {
     if (stale_) refresh();
-    if (!presenter_.isComplete()) emit notice(tr("The units are not compared yet; the line above them says how far that is."));
+    if (presenter_.isComplete()) steps_->finish();
+    else emit notice(tr("The units are not compared yet; the line above them says how far that is."));
     return presenter_.isComplete();
 }
 
@@ -180,12 +196,6 @@ void ComparisonPage::showPairs() {
     pairs_label_->setText(note);
     pairs_label_->setVisible(!note.isEmpty());
     fitPairs();
-}
-
-void ComparisonPage::showModels() {
-    const bool some = presenter_.hasModels();
-    tabs_->setTabVisible(tabs_->indexOf(models_view_), some);
-    if (some) models_view_->setModels(presenter_.modelsTable(), presenter_.modelSentences());
 }
 
 void ComparisonPage::fitPairs() {
@@ -219,13 +229,6 @@ void ComparisonPage::changeEvent(QEvent* event) {
         fitColumns();
         fitPairs();
     });
-}
-
-void ComparisonPage::showPictures() {
-    vessels_->setContent(presenter_.vessels());
-    bars_->setContent(presenter_.bars());
-    fractions_->setContent(presenter_.fractions());
-    errors_->setContent(presenter_.gaugeErrors());
 }
 
 void ComparisonPage::showWords() {

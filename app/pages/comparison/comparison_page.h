@@ -22,12 +22,14 @@ class AnswerView;
 class BarChart;
 class ComparingBar;
 class ComparisonChoice;
+class LateTabs;
 class LineChart;
 class ModelsView;
 class PageHead;
 class PairsModel;
 class Prompts;
 class TableModel;
+class TurnSteps;
 class VesselRow;
 
 /// The widgets of units side by side, filled with what ComparisonPresenter says: vessels at one height scale, the table with columns of the tester's
@@ -91,7 +93,7 @@ private:
     [[nodiscard]] Table shownTable(bool chosen_only) const;
     QTabWidget* buildTabs();
     QWidget* buildPairs();
-    void showModels();
+    void takeTable(); ///< what the table is to show, and which run each of its rows opens
     void showTable();
     void fitColumns();
     void fitWideColumns();
@@ -99,7 +101,6 @@ private:
     void fitPairs();
     void showPairs();
     [[nodiscard]] PairFigure pairFigure() const;
-    void showPictures();
     void showWords();
     void showHeadMenu(const QPoint& place); ///< of the table's heads
     void readColumns();
@@ -109,11 +110,12 @@ private:
     Document& document_;
     Prompts& prompts_;
     ComparisonPresenter presenter_;
-    QStringList other_logbooks_; ///< to be read when the page comes in sight
-    bool stale_ = true;          ///< something has changed while the page was out of sight
-    bool arranging_ = false;     ///< columns are moved by the program
-    Table whole_;                ///< of which the table in sight has the columns chosen
-    bool load_settled_ = false;  ///< the load to begin with has been found, or the person has chosen one
+    QStringList other_logbooks_;    ///< to be read when the page comes in sight
+    bool stale_ = true;             ///< something has changed while the page was out of sight
+    bool arranging_ = false;        ///< columns are moved by the program
+    Table whole_;                   ///< of which the table in sight has the columns chosen
+    std::vector<RowTarget> opened_; ///< by the rows of that table
+    bool load_settled_ = false;     ///< the load to begin with has been found, or the person has chosen one
     ComparisonChoice* choice_;
     ComparingBar* comparing_bar_;
     AnswerView* answer_;
@@ -131,6 +133,8 @@ private:
     QComboBox* figure_combo_; ///< the figure in which units are held against each other
     LineChart *errors_, *fractions_;
     QTabWidget* tabs_ = nullptr;
+    LateTabs* late_ = nullptr; ///< fills those tabs
+    TurnSteps* steps_;         ///< in which a comparison comes on the page
     ModelsView* models_view_;
     QTimer* refresh_timer_;
 };

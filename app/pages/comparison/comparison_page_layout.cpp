@@ -13,6 +13,7 @@
 #include "pages/comparison/comparison_choice.h"
 #include "pages/comparison/models_view.h"
 #include "pages/comparison/other_logbooks_line.h"
+#include "pages/parts/late_tabs.h"
 #include "pages/parts/page_head.h"
 #include "pages/parts/page_parts.h"
 #include "pages/parts/vessel_key.h"
@@ -35,6 +36,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <functional>
 #include <utility>
 
 namespace ullage {
@@ -199,13 +201,18 @@ QTabWidget* ComparisonPage::buildTabs() {
     tabs_ = new QTabWidget(this);
     tabs_->setObjectName(QStringLiteral("comparisonTabs"));
     tabs_->setAccessibleName(tr("Pictures of the comparison"));
-    tabs_->addTab(scrolling(*bars_, tabs_), tr("Usable fraction"));
-    tabs_->addTab(buildPairs(), tr("Differences"));
-    tabs_->addTab(models_view_, tr("Models"));
+    late_ = new LateTabs(*tabs_, this);
+    const auto add = [this](QWidget* page, const QString& title, std::function<void()> fill) {
+        tabs_->addTab(page, title);
+        late_->add(*page, std::move(fill));
+    };
+    add(scrolling(*bars_, tabs_), tr("Usable fraction"), [this] { bars_->setContent(presenter_.bars()); });
+    add(buildPairs(), tr("Differences"), [this] { showPairs(); });
+    add(models_view_, tr("Models"), [this] { models_view_->setModels(presenter_.modelsTable(), presenter_.modelSentences()); });
     fractions_->setObjectName(QStringLiteral("fractionsChart"));
-    tabs_->addTab(fractions_, tr("Against load"));
+    add(fractions_, tr("Against load"), [this] { fractions_->setContent(presenter_.fractions()); });
     errors_->setObjectName(QStringLiteral("errorsChart"));
-    tabs_->addTab(errors_, tr("Gauge errors"));
+    add(errors_, tr("Gauge errors"), [this] { errors_->setContent(presenter_.gaugeErrors()); });
     return tabs_;
 }
 

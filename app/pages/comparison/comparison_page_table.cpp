@@ -34,15 +34,20 @@ constexpr int most_whole_rows = 8; ///< that are in sight without scrolling the 
 /// "Not known of Tarrow 2k: no-load draw (there is one drain only, at 178 W)." for each unit and reason in the table.
 QString unknown_words(const Table& table) {
     const auto unit_at = std::ranges::find(table.columns, "unit", &TableColumn::key) - table.columns.begin();
-    std::vector<std::pair<QString, QString>> told; // unit and reason
+    std::vector<std::pair<Message, Message>> told; // unit and reason
     std::vector<QStringList> titles;
+    bool more = false;
     for (const TableRow& row : table.rows)
         for (std::size_t column = 0; column < row.size(); ++column) {
             const auto* quantity = std::get_if<Quantity>(&row[column]);
             if (!quantity || quantity->kind != Kind::not_known || quantity->reason.empty()) continue;
             const auto* unit = std::get_if<Message>(&row[static_cast<std::size_t>(unit_at)]);
-            const std::pair key(unit ? text_of(*unit) : QString(), text_of(quantity->reason));
+            const std::pair key(unit ? *unit : Message(), quantity->reason);
             const auto at = static_cast<std::size_t>(std::ranges::find(told, key) - told.begin());
+            if (at == most_told_reasons) {
+                more = true;
+                continue;
+            }
             if (at == told.size()) {
                 told.push_back(key);
                 titles.emplace_back();
@@ -50,9 +55,10 @@ QString unknown_words(const Table& table) {
             titles[at] << text_of(table.columns[column].title);
         }
     QStringList sentences;
-    for (std::size_t n = 0; n < std::min(told.size(), most_told_reasons); ++n)
-        sentences << ullage::tr("Not known of %1: %2 (%3).").arg(told[n].first, titles[n].join(QStringLiteral(", ")), told[n].second);
-    if (told.size() > most_told_reasons) sentences << ullage::tr("Each other cell tells its reason when pointed at.");
+    for (std::size_t n = 0; n < told.size(); ++n)
+        sentences
+            << ullage::tr("Not known of %1: %2 (%3).").arg(text_of(told[n].first), titles[n].join(QStringLiteral(", ")), text_of(told[n].second));
+    if (more) sentences << ullage::tr("Each other cell tells its reason when pointed at.");
     return sentences.join(QLatin1Char('\n'));
 }
 
@@ -78,14 +84,18 @@ void ComparisonPage::buildTable() {
 }
 
 void ComparisonPage::openRow(int row) {
-    const auto target = presenter_.target(row);
-    if (!target) return;
-    if (!target->run_uuid.empty()) emit runAsked(target->run_uuid);
-    else emit notice(target->notice);
+    if (row < 0 || row >= static_cast<int>(opened_.size())) return;
+    const RowTarget& target = opened_[static_cast<std::size_t>(row)];
+    if (!target.run_uuid.empty()) emit runAsked(target.run_uuid);
+    else emit notice(target.notice);
+}
+
+void ComparisonPage::takeTable() {
+    whole_ = presenter_.table();
+    opened_ = presenter_.targets();
 }
 
 void ComparisonPage::showTable() {
-    whole_ = presenter_.table();
     model_->setTable(with_columns(whole_, presenter_.shownColumns(whole_)).value());
     auto* heads = table_->horizontalHeader();
     arranging_ = true; // what was dragged before is in the order of the table now

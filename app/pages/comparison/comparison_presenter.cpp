@@ -71,11 +71,14 @@ void ComparisonPresenter::choose(const std::function<bool(const Unit&)>& wants, 
     std::ranges::sort(paired_); // as in the table
 }
 
-std::optional<RowTarget> ComparisonPresenter::target(int row) const {
-    if (row < 0 || row >= static_cast<int>(comparison_.rows.size())) return std::nullopt;
-    const ComparisonRow& opened = comparison_.rows[static_cast<std::size_t>(row)];
-    if (document_.run(opened.run.uuid)) return RowTarget{opened.run.uuid, {}};
-    return RowTarget{{}, tr("This run is in %1; open that logbook to see it.").arg(text_of(opened.source))};
+std::vector<RowTarget> ComparisonPresenter::targets() const {
+    std::vector<RowTarget> targets;
+    targets.reserve(comparison_.rows.size());
+    for (const ComparisonRow& row : comparison_.rows) {
+        if (document_.run(row.run.uuid)) targets.push_back({row.run.uuid, {}});
+        else targets.push_back({{}, tr("This run is in %1; open that logbook to see it.").arg(text_of(row.source))});
+    }
+    return targets;
 }
 
 QString ComparisonPresenter::about() const {

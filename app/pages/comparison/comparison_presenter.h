@@ -66,8 +66,8 @@ public:
     [[nodiscard]] const FairComparison& fair() const { return fair_; }
     [[nodiscard]] const ExpectationBand& band() const { return band_; }
     [[nodiscard]] bool isEmpty() const { return comparison_.rows.empty(); }
-    /// The row `row` of comparison(); absent where there is none.
-    [[nodiscard]] std::optional<RowTarget> target(int row) const;
+    /// Of each row of comparison().
+    [[nodiscard]] std::vector<RowTarget> targets() const;
 
     // Words.
     [[nodiscard]] const ComparisonAnswer& answer() const { return answer_; }

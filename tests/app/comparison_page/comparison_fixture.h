@@ -17,6 +17,7 @@
 #include "support/scenario.h"
 #include "support/temp_folder.h"
 #include "support_qt/fake_prompts.h"
+#include "support_qt/front_tab.h"
 
 #include <gtest/gtest.h>
 
@@ -75,6 +76,27 @@ protected:
         made->show();
         EXPECT_TRUE(QTest::qWaitForWindowExposed(made.get()));
         return made;
+    }
+
+    /// A unit of which 80 % came out, in one drain to its cut-off.
+    static void add_drained_unit(Document& into, const std::string& name, double rated_wh) {
+        Unit unit;
+        unit.name = name;
+        unit.rated_energy_wh = rated_wh;
+        unit = into.addUnit(unit).value();
+        ullage::Run run;
+        run.unit_uuid = unit.uuid;
+        run.started_full = true;
+        run = into.addRun(run).value();
+        for (int part = 0; part <= 4; ++part) {
+            ReadingValues values;
+            values.time_ms = 1'810'310'400'000 + 3'600'000 * part;
+            values.gauge_percent = 100 - 25 * part;
+            values.register_wh = 0.8 * rated_wh * part / 4;
+            EXPECT_TRUE(into.record(run.uuid, values));
+        }
+        run.end = RunEnd::cut_off_seen;
+        EXPECT_TRUE(into.updateRun(run));
     }
 
     [[nodiscard]] QString file(const char* name) const { return QString::fromStdString((folder / name).string()); }

@@ -57,7 +57,7 @@ TEST_F(ComparisonPageTest, a_new_reading_of_a_unit_changes_its_row_at_once) {
 }
 
 TEST_F(ComparisonPageTest, units_are_held_against_each_other_in_the_figure_that_is_chosen) {
-    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"))->model();
+    const auto* pairs = in_front<QTableView>(*page, QStringLiteral("pairsView"))->model();
     auto* figures = page->findChild<QComboBox*>(QStringLiteral("pairFigureCombo"));
     const QString fraction = pairs->index(0, 1).data().toString();
     figures->setCurrentIndex(figures->findText(QStringLiteral("price per usable kWh")));
@@ -273,7 +273,7 @@ TEST_F(ComparisonPageTest, below_the_table_stands_why_a_figure_is_not_known) {
 }
 
 TEST_F(ComparisonPageTest, the_matrix_of_differences_is_turned_round_below_its_diagonal) {
-    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"))->model();
+    const auto* pairs = in_front<QTableView>(*page, QStringLiteral("pairsView"))->model();
     QAbstractItemModelTester tester(const_cast<QAbstractItemModel*>(pairs), QAbstractItemModelTester::FailureReportingMode::Fatal);
     ASSERT_EQ(pairs->rowCount(), 3);
     const QString above = pairs->index(0, 2).data().toString(), below = pairs->index(2, 0).data().toString();
@@ -299,16 +299,16 @@ TEST_F(ComparisonPageTest, the_expected_band_is_the_testers) {
 }
 
 TEST_F(ComparisonPageTest, several_units_share_one_picture_of_gauge_errors_and_one_of_fractions) {
-    EXPECT_EQ(page->findChild<LineChart*>(QStringLiteral("errorsChart"))->content().series.size(), 3u);
+    EXPECT_EQ(in_front<LineChart>(*page, QStringLiteral("errorsChart"))->content().series.size(), 3u);
     std::set<QString> groups;
-    for (const ChartSeries& series : page->findChild<LineChart*>(QStringLiteral("fractionsChart"))->content().series) groups.insert(series.group);
+    for (const ChartSeries& series : in_front<LineChart>(*page, QStringLiteral("fractionsChart"))->content().series) groups.insert(series.group);
     EXPECT_EQ(groups.size(), 3u);
 }
 
 TEST_F(ComparisonPageTest, rows_and_fields_grow_with_the_text_at_once) {
     Settings settings(file("settings.ini"));
     const auto* spin = page->findChild<QDoubleSpinBox*>(QStringLiteral("loadSpin"));
-    const auto* pairs = page->findChild<QTableView*>(QStringLiteral("pairsView"));
+    const auto* pairs = in_front<QTableView>(*page, QStringLiteral("pairsView"));
     for (const int step : {Settings::most_text_step, 0}) {
         settings.setTextStep(step);
         apply_appearance(*qApp, settings);

@@ -109,14 +109,12 @@ TEST_F(ComparisonPresenterTest, the_last_column_stays) {
     EXPECT_TRUE(isShown("rated_wh"));
 }
 
-TEST_F(ComparisonPresenterTest, a_row_leads_to_its_run_and_no_row_to_nothing) {
+TEST_F(ComparisonPresenterTest, each_row_leads_to_its_run) {
     show(CompareRows::one_per_unit);
-    const auto target = presenter.target(2);
-    ASSERT_TRUE(target);
-    EXPECT_EQ(document.run(target->run_uuid)->unit.name, "Tarrow 2k");
-    EXPECT_TRUE(target->notice.isEmpty());
-    EXPECT_FALSE(presenter.target(3));
-    EXPECT_FALSE(presenter.target(-1));
+    const auto targets = presenter.targets();
+    ASSERT_EQ(targets.size(), presenter.comparison().rows.size());
+    EXPECT_EQ(document.run(targets[2].run_uuid)->unit.name, "Tarrow 2k");
+    EXPECT_TRUE(targets[2].notice.isEmpty());
 }
 
 TEST_F(ComparisonPresenterTest, few_units_are_complete_at_once_and_every_pair_of_them_is_shown) {

@@ -19,26 +19,6 @@ protected:
         QObject::connect(page.get(), &ComparisonPage::otherLogbooksChosen, [this](const QStringList& paths) { chosen = paths; });
     }
 
-    static void add_drained_unit(Document& into, const std::string& name, double rated_wh) {
-        Unit unit;
-        unit.name = name;
-        unit.rated_energy_wh = rated_wh;
-        unit = into.addUnit(unit).value();
-        ullage::Run run;
-        run.unit_uuid = unit.uuid;
-        run.started_full = true;
-        run = into.addRun(run).value();
-        for (int part = 0; part <= 4; ++part) {
-            ReadingValues values;
-            values.time_ms = 1'810'310'400'000 + 3'600'000 * part;
-            values.gauge_percent = 100 - 25 * part;
-            values.register_wh = 0.8 * rated_wh * part / 4;
-            EXPECT_TRUE(into.record(run.uuid, values));
-        }
-        run.end = RunEnd::cut_off_seen;
-        EXPECT_TRUE(into.updateRun(run));
-    }
-
     [[nodiscard]] QPushButton* chip() const {
         for (auto* button : page->findChildren<QPushButton*>(QStringLiteral("otherLogbookButton")))
             if (button->isVisible()) return button;
@@ -59,8 +39,8 @@ TEST_F(OtherLogbooksTest, its_units_take_part_in_table_vessels_bars_pairs_and_ov
     EXPECT_EQ(cell(0, "logbook"), QStringLiteral("bench.ullage"));
     EXPECT_EQ(page->findChild<VesselRow*>()->content().columns.size(), 4U);
     EXPECT_EQ(page->findChild<BarChart*>()->content().bars.size(), 4U);
-    EXPECT_EQ(page->findChild<QTableView*>(QStringLiteral("pairsView"))->model()->rowCount(), 4);
-    const auto& errors = page->findChild<LineChart*>(QStringLiteral("errorsChart"))->content();
+    EXPECT_EQ(in_front<QTableView>(*page, QStringLiteral("pairsView"))->model()->rowCount(), 4);
+    const auto& errors = in_front<LineChart>(*page, QStringLiteral("errorsChart"))->content();
     EXPECT_TRUE(std::ranges::any_of(errors.series, [](const ChartSeries& series) { return series.name == QLatin1String("Wennet 500"); }));
     EXPECT_EQ(chosen, QStringList{file("shed.ullage")});
     const QByteArray csv = save(0, "both.csv");
@@ -118,8 +98,8 @@ TEST_F(OtherLogbooksTest, many_units_are_compared_with_progress_while_the_window
     EXPECT_EQ(view()->model()->rowCount(), 48);
     EXPECT_TRUE(page->findChild<QPushButton*>(QStringLiteral("exportButton"))->isEnabled());
     // A matrix of the best forty, which says so.
-    EXPECT_EQ(page->findChild<QTableView*>(QStringLiteral("pairsView"))->model()->rowCount(), 40);
-    EXPECT_TRUE(page->findChild<QLabel*>(QStringLiteral("pairsLabel"))->text().contains(QLatin1String("48")));
+    EXPECT_EQ(in_front<QTableView>(*page, QStringLiteral("pairsView"))->model()->rowCount(), 40);
+    EXPECT_TRUE(in_front<QLabel>(*page, QStringLiteral("pairsLabel"))->text().contains(QLatin1String("48")));
 }
 
 TEST_F(OtherLogbooksTest, comparing_can_be_stopped_and_taken_up_again) {

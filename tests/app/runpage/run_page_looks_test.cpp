@@ -63,12 +63,18 @@ protected:
             EXPECT_TRUE(found.contains(colour.rgb())) << colour.name().toStdString();
     }
 
-    /// No label of `part` has less room than its words need.
+    static int neededHeight(const QLabel& label) { return label.wordWrap() ? label.heightForWidth(label.width()) : label.sizeHint().height(); }
+    /// No label of `part` has less room than its words need, once the layouts, which follow in later turns, have settled.
     static void expectWhole(const QWidget& part, const QSize& size) {
+        (void)QTest::qWaitFor([&] {
+            return std::ranges::all_of(part.findChildren<QLabel*>(), [](const QLabel* label) {
+                return !label->isVisible() || label->text().isEmpty() || label->height() >= neededHeight(*label);
+            });
+        });
         for (const QLabel* label : part.findChildren<QLabel*>()) {
             if (!label->isVisible() || label->text().isEmpty()) continue;
             const std::string which = label->text().toStdString() + " at " + std::to_string(size.width());
-            EXPECT_GE(label->height(), label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height()) << which;
+            EXPECT_GE(label->height(), neededHeight(*label)) << which;
             if (!label->wordWrap()) {
                 EXPECT_GE(label->width(), label->sizeHint().width()) << which;
             }
@@ -238,7 +244,7 @@ TEST_F(LooksTest, twice_the_text_size_cuts_nothing_of_the_figures_and_of_the_res
             QCoreApplication::processEvents();
             useText(2.0);
             apply_theme(*qApp, Theme::light);
-            QTest::qWait(50); // layouts follow in later turns
+            QTest::qWait(50);
             expectWhole(*find("resultStrip"), size);
             auto* tabs = find<QTabWidget>("chartsTabs");
             if (const int at = tabs->indexOf(find("resultsWidget")); at >= 0) tabs->setCurrentIndex(at);
