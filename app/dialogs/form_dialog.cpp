@@ -2,6 +2,7 @@
 #include "dialogs/form_dialog.h"
 
 #include "base/number.h"
+#include "style/clauses.h"
 #include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -167,7 +168,7 @@ void FormDialog::refuse(const QString& sentence) {
 bool FormDialog::confirmed(const QStringList& doubts) {
     if (doubts.isEmpty() || doubts == asked_) return true;
     asked_ = doubts;
-    QString question = doubts.join(QStringLiteral("; "));
+    QString question = joined_clauses(doubts);
     question[0] = question[0].toUpper();
     question_->setText(question + tr(". Is that right? Change a field, or go on all the same."));
     question_->setAccessibleName(question_->text());

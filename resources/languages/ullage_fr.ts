@@ -200,6 +200,16 @@
         <source>choose a folder that you may write to</source>
         <translation>choisissez un dossier où vous avez le droit d’écrire</translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <extracomment>Parts two clauses, such as what is wrong and what to do. A language that sets a space before a semicolon sets one here that does not break.</extracomment>
+        <translation>%1&#x202f;; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -22584,6 +22594,10 @@ pt</translation>
     <message>
         <source>Say how it ended, or that it is not known.</source>
         <translation>Dites comment il a fini, ou que c’est inconnu.</translation>
+    </message>
+    <message>
+        <source>%1:</source>
+        <translation>%1&#xa0;:</translation>
     </message>
 </context>
 <context>

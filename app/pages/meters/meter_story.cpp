@@ -5,6 +5,7 @@
 #include "formats/text/meter_points_text.h"
 #include "measure/meter_change.h"
 #include "meters_in_series/meters_in_series.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 namespace ullage {
@@ -49,7 +50,7 @@ QString certificate_words(const Meter& meter) {
     if (!paper.date.empty()) parts << tr("of %1").arg(text_of(paper.date));
     if (!paper.valid_until.empty()) parts << tr("valid until %1").arg(text_of(paper.valid_until));
     if (!meter.points.empty()) parts << tr("points %1 (W, correction, U in %, k)").arg(text_of(meter_points_text(meter.points)));
-    return parts.join(QStringLiteral("; "));
+    return joined_clauses(parts);
 }
 
 /// What a version states, in short.

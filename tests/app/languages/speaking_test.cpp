@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program says once it speaks another language.
 #include "base/quantity.h"
+#include "base/result.h"
 #include "formats/entry/entry_text.h"
+#include "style/clauses.h"
 #include "style/languages.h"
 #include "style/numbers.h"
 #include "style/words.h"
@@ -50,6 +52,15 @@ TEST_F(Speaking, numbers_and_dates_take_the_form_of_the_language) {
     EXPECT_EQ(date_text(moment, "UTC"), "14 de mayo de 2027");
     speak(QStringLiteral("fr"));
     EXPECT_EQ(date_text(moment, "UTC"), "14 mai 2027");
+}
+
+TEST_F(Speaking, french_sets_a_space_that_does_not_break_before_a_semicolon_and_a_colon) {
+    const Error error{Failure::bad_input, "a", "b", "c"};
+    EXPECT_EQ(error.sentence(), "b: a; c");
+    speak(QStringLiteral("fr"));
+    EXPECT_EQ(error.sentence(), "b\u00A0: a\u202F; c");
+    EXPECT_EQ(joined_clauses({"a", "", "b"}), QStringLiteral("a\u202F; b"));
+    EXPECT_EQ(error.message().english(), "b: a; c");
 }
 
 TEST_F(Speaking, a_moment_may_be_typed_in_english_and_in_the_language_of_the_window) {
