@@ -2400,12 +2400,24 @@
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 ist keine Sprache dieses Programms; nehmen Sie `--language` mit en, de, fr oder es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>es ist keine grafische Anzeige da; nehmen Sie `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` oder `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>hinter `--language` fehlt der Code einer Sprache</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>schreiben Sie dort %1, wie in `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 ist keine Sprache dieses Programms</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>nehmen Sie `--language` mit %1</translation>
     </message>
 </context>
 <context>

@@ -2400,12 +2400,24 @@
         <translation>COMANDO</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 no es un idioma de este programa; use `--language` con en, de, fr o es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>no hay pantalla; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` o `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>falta el código de un idioma detrás de `--language`</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>escriba ahí %1, como en `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 no es un idioma de este programa</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>use `--language` con %1</translation>
     </message>
 </context>
 <context>

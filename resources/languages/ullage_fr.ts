@@ -2400,12 +2400,24 @@
         <translation>COMMANDE</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 n’est pas une langue de ce programme&#x202f;; utilisez `--language` avec en, de, fr ou es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>il n’y a pas d’écran&#x202f;; utilisez `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` ou `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>le code d’une langue manque après `--language`</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>écrivez-y %1, comme dans `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 n’est pas une langue de ce programme</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>utilisez `--language` avec %1</translation>
     </message>
 </context>
 <context>
