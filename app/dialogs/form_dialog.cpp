@@ -6,6 +6,7 @@
 #include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/spoken_areas.h"
 #include "style/words.h"
 
 #include <QComboBox>
@@ -92,8 +93,10 @@ QScrollArea* FormDialog::makePart() {
     content->setLayout(fields_);
     content->setProperty("page", true);
     fields_->setContentsMargins(0, 0, spacing::grid_px, 0);
+    speak_scroll_areas();
     auto* part = new QScrollArea;
     part->setObjectName(QStringLiteral("fieldsScroll"));
+    part->setAccessibleName(windowTitle());
     part->setWidgetResizable(true);
     part->setFrameShape(QFrame::NoFrame);
     part->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -121,7 +124,9 @@ void FormDialog::addTab(const QString& title) {
         turn(QKeySequence::NextChild, 1);
         turn(QKeySequence::PreviousChild, -1);
     }
-    tabs_->addTab(makePart(), title);
+    QScrollArea* part = makePart();
+    part->setAccessibleName(title);
+    tabs_->addTab(part, title);
     fields_->setContentsMargins(0, spacing::panel_gap_px, spacing::grid_px, 0);
 }
 

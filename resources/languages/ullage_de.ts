@@ -16387,6 +16387,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Nutzbarer Anteil, Fehler der Ladeanzeige und Verluste: diese Art von Lauf (%1) sagt darüber nichts; machen Sie eine Entladung.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>von Füllbild zu Füllbild, mit den Werten eines jeden</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16883,7 +16891,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>ein Name, um diese Spalten als eigenen Satz zu behalten</translation>
+        <translation>ein Name, als eigener Satz von Spalten</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -17600,7 +17608,7 @@ Wh</translation>
     </message>
     <message>
         <source>cut-off seen: off before my eyes</source>
-        <translation>Abschaltung gesehen: ging vor meinen Augen aus</translation>
+        <translation>Abschaltung selbst gesehen</translation>
     </message>
     <message>
         <source>found off: went off unseen</source>
@@ -17696,7 +17704,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>ohne Angabe: seit zuletzt ein gesehen</translation>
+        <translation>ohne Angabe: seit zuletzt ein</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19913,7 +19921,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>ein Viertel der Grenze; 0 nach Kalibrierung bei Ihren Lasten</translation>
+        <translation>ein Viertel der Grenze; 0, wenn kalibriert</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20420,7 +20428,7 @@ pt</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
-        <translation>SVG, Linien, die in jeder Größe scharf bleiben</translation>
+        <translation>SVG, Linien, in jeder Größe scharf</translation>
     </message>
     <message>
         <source>&amp;Width</source>
@@ -21211,7 +21219,7 @@ pt</translation>
     </message>
     <message>
         <source>2 min, where you know; else 5 min is taken</source>
-        <translation>2 min, wo Sie es wissen; sonst gelten 5 min</translation>
+        <translation>2 min, wo bekannt; sonst gelten 5 min</translation>
     </message>
     <message>
         <source>&amp;Ambient temperature</source>
@@ -21886,7 +21894,7 @@ pt</translation>
     </message>
     <message>
         <source>IEC 62056-21 read-out, serial line</source>
-        <translation>Auslesung nach IEC 62056-21, serielle Schnittstelle</translation>
+        <translation>Auslesung nach IEC 62056-21, seriell</translation>
     </message>
     <message>
         <source>SCPI over TCP</source>
@@ -22821,7 +22829,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, die niedrigste, bei der der Eingang arbeitet</translation>
+        <translation>12 V, ab der der Eingang arbeitet</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22877,7 +22885,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>kurze Worte, um Speicher zu finden, etwa: verliehen; Zelt</translation>
+        <translation>kurze Worte, etwa: verliehen; Zelt</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>

@@ -16387,6 +16387,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Fracción útil, errores del indicador y pérdidas: esta clase de ensayo (%1) no los dice; haga una descarga.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>de depósito en depósito, con las cifras de cada uno</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Izquierda, Derecha</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16883,7 +16891,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>un nombre, para guardar estas columnas como conjunto propio</translation>
+        <translation>un nombre, para guardar este conjunto</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -16899,7 +16907,7 @@ Wh</translation>
     </message>
     <message>
         <source>for a spreadsheet: all columns</source>
-        <translation>para una hoja de cálculo: todas las columnas</translation>
+        <translation>para hoja de cálculo: todas</translation>
     </message>
     <message>
         <source>%1 (yours: not for readers)</source>
@@ -17604,7 +17612,7 @@ Wh</translation>
     </message>
     <message>
         <source>found off: went off unseen</source>
-        <translation>hallado apagado: se apagó sin verlo</translation>
+        <translation>hallado apagado, sin verlo</translation>
     </message>
     <message>
         <source>stopped by me</source>
@@ -17696,7 +17704,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>sin indicar: desde que se vio encendido</translation>
+        <translation>si no: desde visto encendido</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19913,7 +19921,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>un cuarto del límite; 0 tras calibrar a sus cargas</translation>
+        <translation>un cuarto del límite; 0 si calibrado</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20416,7 +20424,7 @@ pt</translation>
     </message>
     <message>
         <source>PNG, pixels for a page or a message</source>
-        <translation>PNG, píxeles para una página o un mensaje</translation>
+        <translation>PNG, píxeles para página o mensaje</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
@@ -21195,7 +21203,7 @@ pt</translation>
     </message>
     <message>
         <source>what is plugged in, in your words</source>
-        <translation>lo que está enchufado, con sus palabras</translation>
+        <translation>lo enchufado, con sus palabras</translation>
     </message>
     <message>
         <source>Started &amp;full</source>
@@ -22236,7 +22244,7 @@ pt</translation>
     </message>
     <message>
         <source>what is plugged in, in your words</source>
-        <translation>lo que está enchufado, con sus palabras</translation>
+        <translation>lo enchufado, con sus palabras</translation>
     </message>
     <message>
         <source>The second meter is the first one; choose another, or none.</source>
@@ -22821,7 +22829,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, la menor con la que funciona la entrada</translation>
+        <translation>12 V, la menor que admite</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22861,7 +22869,7 @@ pt</translation>
     </message>
     <message>
         <source>full charges before its first run here</source>
-        <translation>recargas completas antes de su primer ensayo aquí</translation>
+        <translation>recargas completas anteriores</translation>
     </message>
     <message>
         <source>Price pai&amp;d</source>
@@ -22877,7 +22885,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>palabras breves para encontrar equipos, por ejemplo: prestado; tienda</translation>
+        <translation>palabras breves: prestado; tienda</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>

@@ -16387,6 +16387,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Fraction utile, erreurs de la jauge et pertes&#xa0;: ce type d’essai (%1) ne les dit pas&#x202f;; faites une décharge.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>de récipient en récipient, avec les chiffres de chacun</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Gauche, Droite</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16883,7 +16891,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>un nom, pour garder ces colonnes comme votre jeu</translation>
+        <translation>un nom, pour garder ce jeu de colonnes</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -17696,7 +17704,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>non précisé&#xa0;: depuis la dernière fois vue allumée</translation>
+        <translation>sinon&#xa0;: dernière fois allumée</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19913,7 +19921,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>un quart de la limite&#x202f;; 0 après un étalonnage à vos charges</translation>
+        <translation>un quart de la limite&#x202f;; 0 si étalonné</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20416,7 +20424,7 @@ pt</translation>
     </message>
     <message>
         <source>PNG, pixels for a page or a message</source>
-        <translation>PNG, pixels pour une page ou un message</translation>
+        <translation>PNG, pixels pour page ou message</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
@@ -21211,7 +21219,7 @@ pt</translation>
     </message>
     <message>
         <source>2 min, where you know; else 5 min is taken</source>
-        <translation>2 min, si vous le savez&#x202f;; sinon 5 min est supposé</translation>
+        <translation>2 min, si connu&#x202f;; sinon 5 min</translation>
     </message>
     <message>
         <source>&amp;Ambient temperature</source>
@@ -22733,7 +22741,7 @@ pt</translation>
     </message>
     <message>
         <source>the same for every specimen of it</source>
-        <translation>le même pour chacun de ses exemplaires</translation>
+        <translation>le même pour tous ses exemplaires</translation>
     </message>
     <message>
         <source>What the maker claims further</source>
@@ -22785,7 +22793,7 @@ pt</translation>
     </message>
     <message>
         <source>1.5 h, from cut-off to full, from the wall</source>
-        <translation>1,5 h, de la coupure au plein, sur le secteur</translation>
+        <translation>1,5 h, de vide à plein, sur secteur</translation>
     </message>
     <message>
         <source>Limits of the PV input</source>
@@ -22821,7 +22829,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, la plus basse à laquelle l’entrée fonctionne</translation>
+        <translation>12 V, la plus basse qui convient</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22861,7 +22869,7 @@ pt</translation>
     </message>
     <message>
         <source>full charges before its first run here</source>
-        <translation>recharges complètes avant son premier essai ici</translation>
+        <translation>recharges complètes auparavant</translation>
     </message>
     <message>
         <source>Price pai&amp;d</source>
@@ -22877,7 +22885,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>mots courts pour retrouver des stations, par exemple&#xa0;: prêtée&#x202f;; tente</translation>
+        <translation>mots courts&#xa0;: prêtée&#x202f;; tente</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>
