@@ -17,6 +17,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QTabWidget>
 #include <QTimer>
@@ -99,7 +100,6 @@ QScrollArea* FormDialog::makePart() {
     part->setAccessibleName(windowTitle());
     part->setWidgetResizable(true);
     part->setFrameShape(QFrame::NoFrame);
-    part->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     part->setFocusPolicy(Qt::NoFocus);
     part->setWidget(content);
     parts_.push_back(part);
@@ -148,20 +148,37 @@ bool FormDialog::event(QEvent* event) {
 
 bool FormDialog::focusNextPrevChild(bool next) { return move_as_read(*this, next) || QDialog::focusNextPrevChild(next); }
 
-void FormDialog::fit() {
-    const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
-    const auto margins = outer_->contentsMargins();
-    const int across_px = width() - margins.left() - margins.right();
-    int fields_px = 0;
+int FormDialog::leastWidth(bool with_hints) {
+    constexpr int sides_letters = 4; // what a field keeps free beside its text
+    for (QLineEdit* edit : side_by_side_) {
+        const QFontMetrics letters = edit->fontMetrics();
+        edit->setMinimumWidth(with_hints ? letters.horizontalAdvance(edit->placeholderText()) + sides_letters * letters.averageCharWidth() : 0);
+    }
+    int least_px = 0;
     for (const QScrollArea* part : parts_) {
         part->widget()->ensurePolished();
-        QLayout& rows = *part->widget()->layout();
-        rows.activate();
+        part->widget()->layout()->activate();
+        least_px = qMax(least_px, part->widget()->minimumSizeHint().width() + part->verticalScrollBar()->sizeHint().width());
+    }
+    return least_px;
+}
+
+void FormDialog::fit() {
+    const QSize most_px = screen() ? screen()->availableGeometry().size() * 9 / 10 : QSize(1150, 700);
+    const auto margins = outer_->contentsMargins();
+    const int beside_px = margins.left() + margins.right();
+    int least_px = leastWidth(true);
+    if (least_px + beside_px > most_px.width()) least_px = leastWidth(false);
+    const int wide_px = qMin(qMax(width(), least_px + beside_px), qMax(width(), most_px.width()));
+    int fields_px = 0;
+    for (QScrollArea* part : parts_) {
+        const QLayout& rows = *part->widget()->layout();
         // A form without a line that breaks has no height for a width.
-        fields_px = qMax(fields_px, rows.hasHeightForWidth() ? rows.heightForWidth(across_px) : rows.sizeHint().height());
+        fields_px = qMax(fields_px, rows.hasHeightForWidth() ? rows.heightForWidth(wide_px - beside_px) : rows.sizeHint().height());
+        part->setHorizontalScrollBarPolicy(least_px + beside_px > wide_px ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     }
     const int chrome_px = outer_->minimumSize().height() - parts_.front()->minimumSizeHint().height();
-    resize(width(), qMin(qMax(height(), fields_px + chrome_px), screen_px));
+    resize(wide_px, qMin(qMax(height(), fields_px + chrome_px), most_px.height()));
 }
 
 void FormDialog::refuse(const QString& sentence) {
@@ -268,6 +285,7 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
         line->addLayout(cell, 1);
         places_.push_back({edit, error_label});
         edits.push_back(edit);
+        side_by_side_.push_back(edit);
     }
     auto* words = new QLabel(label);
     words->setWordWrap(true);
