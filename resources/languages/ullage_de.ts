@@ -3231,28 +3231,12 @@
         <translation>dieser Zähler ist nicht mehr im Logbuch</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>der Lauf wurde nicht beendet</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>wiederholt</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>das Logbuch ist beschäftigt</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>was gekommen ist, wartet und wird dann aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>nicht alles ließ sich eintragen</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5344,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>wiederholt</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>nicht alles ließ sich eintragen</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>der Lauf wurde nicht beendet</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>zusammengeführt mit %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5768,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>Zeile %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>zusammengeführt mit %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>wiederholt</translation>
     </message>
     <message>
         <source>differs</source>

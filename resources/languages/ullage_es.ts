@@ -3231,28 +3231,12 @@
         <translation>este contador ya no está en el cuaderno</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>el ensayo no se ha terminado</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>al deshacer</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>al rehacer</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>el cuaderno está ocupado</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>lo que ha llegado espera y se anotará entonces</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>no se pudo anotar todo</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5344,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>al deshacer</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>al rehacer</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>no se pudo anotar todo</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>el ensayo no se ha terminado</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>unión con %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5768,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>línea %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>unión con %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>al deshacer</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>al rehacer</translation>
     </message>
     <message>
         <source>differs</source>

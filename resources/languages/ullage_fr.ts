@@ -3231,28 +3231,12 @@
         <translation>ce compteur n’est plus dans le carnet</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>l’essai n’a pas été terminé</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>annulé</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>rétabli</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>le carnet est occupé</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>ce qui est arrivé attend et sera enregistré ensuite</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>tout n’a pas pu être enregistré</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5344,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>rétabli</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>tout n’a pas pu être enregistré</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>l’essai n’a pas été terminé</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>fusionné avec %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5768,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>ligne %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>fusionné avec %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>annulé</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>rétabli</translation>
     </message>
     <message>
         <source>differs</source>

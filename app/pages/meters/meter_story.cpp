@@ -5,6 +5,7 @@
 #include "formats/text/meter_points_text.h"
 #include "measure/meter_change.h"
 #include "meters_in_series/meters_in_series.h"
+#include "model/history_reason.h"
 #include "style/clauses.h"
 #include "style/words.h"
 
@@ -62,7 +63,7 @@ QString version_words(const MeterVersion& version) {
     if (meter.step_wh) parts << tr("step %1 Wh").arg(text_of(say_digits(exact_text(*meter.step_wh))));
     if (!meter.certificate.number.empty()) parts << tr("certificate %1").arg(text_of(meter.certificate.number));
     QString line = tr("%1: %2").arg(raw_text(format_iso8601(version.written_ms, "UTC").substr(0, 10)), parts.join(QStringLiteral(", ")));
-    if (!version.reason.empty()) line += tr(" (%1)").arg(text_of(version.reason));
+    if (!version.reason.empty()) line += tr(" (%1)").arg(text_of(say_reason(version.reason)));
     return line;
 }
 

@@ -2,14 +2,19 @@
 // What the program says once it speaks another language.
 #include "base/quantity.h"
 #include "base/result.h"
+#include "document/document.h"
 #include "formats/entry/entry_text.h"
+#include "models/readings_rows.h"
 #include "style/clauses.h"
 #include "style/languages.h"
 #include "style/numbers.h"
 #include "style/words.h"
+#include "support/fake_clock.h"
+#include "support/temp_folder.h"
 
 #include <QDialogButtonBox>
 #include <QPushButton>
+#include <QUndoStack>
 #include <gtest/gtest.h>
 
 #include <thread>
@@ -93,6 +98,31 @@ TEST_F(Speaking, a_range_of_times_can_be_parted_at_its_word) {
         EXPECT_NE(say(phrase("forecast", "in %1 to %2 h"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
         EXPECT_NE(say(phrase("forecast", "in %1 to %2 min"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
     }
+}
+
+TEST_F(Speaking, a_history_keeps_the_reasons_of_the_program_in_english_and_shows_them_translated) {
+    speak(QStringLiteral("de"));
+    const test::TempFolder folder;
+    test::FakeClock clock;
+    Document document(clock);
+    ASSERT_TRUE(document.create(QString::fromStdString((folder / "bench.ullage").string())));
+    Unit unit;
+    unit.name = "Osk 1200";
+    ullage::Run run;
+    run.unit_uuid = document.addUnit(unit).value().uuid;
+    ReadingValues values;
+    values.time_ms = clock.now_ms();
+    values.gauge_percent = 71;
+    const ReadingId reading = document.record(document.addRun(run).value().uuid, values).value().uuid;
+    document.undoStack().undo();
+    document.undoStack().redo();
+    const auto history = document.history(reading);
+    ASSERT_TRUE(history && history.value().size() == 3);
+    EXPECT_EQ(history.value()[1].reason, "undone");
+    EXPECT_EQ(history.value()[2].reason, "redone");
+    const QStringList shown = history_lines(history.value(), "UTC");
+    EXPECT_TRUE(shown[1].endsWith(QStringLiteral("(rückgängig gemacht)"))) << shown[1].toStdString();
+    EXPECT_TRUE(shown[2].endsWith(QStringLiteral("(wiederholt)"))) << shown[2].toStdString();
 }
 
 TEST_F(Speaking, a_thread_that_makes_a_report_in_another_language_changes_no_other) {
