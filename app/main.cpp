@@ -47,8 +47,7 @@ bool display_is_named() {
 /// What the program is asked to do, and in which language: `--language CODE` may stand anywhere behind its name.
 struct Asked {
     std::vector<std::string> args;
-    std::optional<QString> language;
-    bool in_a_known_language = true;
+    std::optional<QString> language; ///< empty where the option has no code behind it
 };
 
 Asked asked_of(int argc, char** argv) {
@@ -61,8 +60,6 @@ Asked asked_of(int argc, char** argv) {
             asked.language = QString::fromLocal8Bit(argv[i]).section('=', 1);
         else asked.args.emplace_back(word);
     }
-    const auto& known = ullage::spoken_languages();
-    if (asked.language) asked.in_a_known_language = std::ranges::count(known, *asked.language, &ullage::SpokenLanguage::code) > 0;
     return asked;
 }
 
@@ -151,13 +148,12 @@ int main(int argc, char** argv) {
     silence_libraries();
     sweep_temporary_folder();
     const Asked asked = asked_of(argc, argv);
-    if (!asked.in_a_known_language) {
-        speak_as_asked({});
-        std::cerr << "ullage: "
-                  << ullage::say(ullage::phrase("commands", "%1 is no language of this program; use `--language` with en, de, fr or es"),
-                                 ullage::utf8_of(*asked.language))
-                  << '\n';
-        return ullage::exit_usage;
+    if (asked.language) {
+        if (const auto spoken = ullage::check_spoken(*asked.language); !spoken) {
+            speak_as_asked({});
+            std::cerr << "ullage: " << spoken.error().sentence() << '\n';
+            return ullage::exit_usage;
+        }
     }
     const std::vector<std::string>& args = asked.args;
     const std::string first = args.empty() ? std::string() : args.front();

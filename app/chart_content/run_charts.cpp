@@ -5,6 +5,7 @@
 #include "chart_content/thinned_points.h"
 #include "measure/load_steps.h"
 #include "models/finding_stretch.h"
+#include "style/clauses.h"
 #include "style/numbers.h"
 #include "style/words.h"
 #include "unit/known_depths.h"
@@ -23,10 +24,10 @@ namespace {
 constexpr double least_difference_pt = 0.1;
 constexpr std::size_t most_drawn = 2000; ///< points of a curve: two for each column of pixels of a wide window
 
-/// "; Socket meter A, ±1 %"; empty without a meter.
+/// "Socket meter A, ±1 %"; empty without a meter.
 QString meter_words(const RunRecord& record) {
     if (!record.meter) return {};
-    QString words = QStringLiteral("; ") + text_of(record.meter->name);
+    const QString words = text_of(record.meter->name);
     if (!record.meter->certificate.number.empty() && !record.meter->points.empty()) return words + ullage::tr(", calibrated");
     return record.meter->limit_percent ? words + QStringLiteral(", ±%1\u00A0%").arg(text_of(say_digits(exact_text(*record.meter->limit_percent))))
                                        : words;
@@ -47,7 +48,7 @@ public:
         chart.content.x.title = tr("hours since start");
         chart.content.x.unit = QStringLiteral("h");
         chart.content.x.minimum = 0.0;
-        chart.content.subject = text_of(record.unit.name + ", " + run_title(record, analysis.energy)) + meter_words(record);
+        chart.content.subject = joined_clauses({text_of(record.unit.name + ", " + run_title(record, analysis.energy)), meter_words(record)});
         shade();
     }
 

@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "chart_content/comparison_pictures.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -267,7 +268,7 @@ QString off_chart_text(const UnitFit& fit) {
     return runs.isEmpty() ? QString()
                           : tr("Not on the charts, as a load below %1 W has no place on their axis, but in the curves: %2.")
                                 .arg(lowest_load_w, 0, 'g', 3)
-                                .arg(runs.join(QStringLiteral("; ")));
+                                .arg(joined_clauses(runs));
 }
 
 } // namespace ullage

@@ -3,6 +3,7 @@
 
 #include "charts/bar_view.h"
 #include "charts/line_view.h"
+#include "charts/spoken_vessels.h"
 #include "charts/ticks.h"
 #include "charts/vessel_row.h"
 #include "style/numbers.h"
@@ -82,9 +83,7 @@ public:
     explicit ChartFace(Picture& picture) : QAccessibleWidget(&picture, QAccessible::Chart) {}
     [[nodiscard]] QString text(QAccessible::Text kind) const override {
         if (kind != QAccessible::Description) return QAccessibleWidget::text(kind);
-        const auto& picture = *static_cast<Picture*>(widget());
-        if constexpr (requires { picture.stage(); }) return spoken_figures(picture.stage().content());
-        else return spoken_figures(picture.content());
+        return spoken_figures(static_cast<Picture*>(widget())->stage().content());
     }
     /// What Qt Charts makes inside says nothing.
     [[nodiscard]] int childCount() const override { return 0; }
@@ -94,7 +93,7 @@ public:
 QAccessibleInterface* face_of(const QString&, QObject* object) {
     if (auto* lines = qobject_cast<LineView*>(object)) return new ChartFace<LineView>(*lines);
     if (auto* bars = qobject_cast<BarView*>(object)) return new ChartFace<BarView>(*bars);
-    if (auto* vessels = qobject_cast<VesselRow*>(object)) return new ChartFace<VesselRow>(*vessels);
+    if (auto* vessels = qobject_cast<VesselRow*>(object)) return face_of_vessels(*vessels);
     return nullptr;
 }
 

@@ -16,8 +16,8 @@ struct VesselRowContent;
 [[nodiscard]] QString spoken_figures(const BarContent& content);
 [[nodiscard]] QString spoken_figures(const VesselRowContent& content);
 
-/// Has the accessibility tree show charts and rows of vessels as charts whose description is spoken_figures(), made when it is asked for. May be
-/// called often.
+/// Has the accessibility tree show charts and rows of vessels as charts whose description is spoken_figures(), made when it is asked for; of a row
+/// each vessel is a part. May be called often.
 void speak_charts();
 
 } // namespace ullage

@@ -3,14 +3,17 @@
 
 #include "charts/picture_copy.h"
 #include "charts/spoken_chart.h"
+#include "charts/spoken_vessels.h"
 #include "style/numbers.h"
 #include "style/spacing.h"
 #include "style/theme.h"
 
 #include <QFontMetricsF>
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QScrollArea>
 #include <QToolTip>
 
 #include <algorithm>
@@ -20,6 +23,7 @@ namespace {
 
 constexpr double widest_cell_lines = 11; // in heights of a line of text
 constexpr double widest_body_px = 76;
+constexpr double focus_line_px = 2;
 
 QFont name_font(const ChartLook& look) {
     QFont font = look.font;
@@ -54,6 +58,13 @@ QString vessel_value_text(const VesselColumn& column) {
     std::optional<double> half_width;
     if (v.lower_wh && v.upper_wh) half_width = (*v.upper_wh - *v.lower_wh) / 2;
     return shown_value(v.delivered_wh, half_width, QStringLiteral("Wh"), 0).plain();
+}
+
+QStringList vessel_facts(const VesselColumn& column) {
+    QStringList facts{vessel_rated_text(column.vessel), VesselRow::tr("delivered: %1").arg(vessel_value_text(column))};
+    if (column.vessel.no_load_taken_wh)
+        facts << VesselRow::tr("taken by the no-load draw: %1 Wh").arg(shown_number(column.vessel.no_load_taken_wh, 0));
+    return facts;
 }
 
 VesselRowLayout vessel_row_layout(const VesselRowContent& content, const QRectF& area, const ChartLook& look) {
@@ -130,6 +141,9 @@ VesselRow::VesselRow(QWidget* parent) : QWidget(parent) {
 void VesselRow::setContent(VesselRowContent content) {
     content_ = std::move(content);
     setAccessibleName(content_.description);
+    const int columns = static_cast<int>(content_.columns.size());
+    setFocusPolicy(columns > 0 ? Qt::StrongFocus : Qt::NoFocus);
+    current_ = std::min(std::max(current_, 0), columns - 1);
     updateGeometry();
     update();
 }
@@ -146,37 +160,95 @@ QSize VesselRow::minimumSizeHint() const {
     return {std::max(160, columns * 6 * line), 8 * line};
 }
 
+VesselRowLayout VesselRow::layoutHere() const { return vessel_row_layout(content_, QRectF(rect()).adjusted(8, 8, -8, -8), screen_look(*this)); }
+
 void VesselRow::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setClipRect(event->rect());
-    paint_vessel_row(painter, content_, QRectF(rect()).adjusted(8, 8, -8, -8), screen_look(*this));
+    const ChartLook look = screen_look(*this);
+    paint_vessel_row(painter, content_, QRectF(rect()).adjusted(8, 8, -8, -8), look);
+    if (!hasFocus() || current_ < 0) return;
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(look.palette.accent, focus_line_px));
+    painter.drawRoundedRect(columnPlace(current_).adjusted(focus_line_px, focus_line_px, -focus_line_px, -focus_line_px), spacing::small_radius_px,
+                            spacing::small_radius_px);
+}
+
+QRectF VesselRow::columnPlace(int column) const {
+    const auto layout = layoutHere();
+    const auto n = static_cast<std::size_t>(column);
+    return column >= 0 && n < layout.cells.size() ? layout.cells[n] : QRectF();
 }
 
 int VesselRow::columnAt(const QPointF& place) const {
-    const auto layout = vessel_row_layout(content_, QRectF(rect()).adjusted(8, 8, -8, -8), screen_look(*this));
+    const auto layout = layoutHere();
     for (std::size_t n = 0; n < layout.cells.size(); ++n)
         if (layout.cells[n].contains(place)) return static_cast<int>(n);
     return -1;
 }
 
-void VesselRow::mouseReleaseEvent(QMouseEvent* event) {
-    const int column = event->button() == Qt::LeftButton ? columnAt(event->position()) : -1;
+void VesselRow::setCurrent(int column) {
+    if (column == current_ || column < 0 || column >= static_cast<int>(content_.columns.size())) return;
+    current_ = column;
+    const QRect place = columnPlace(column).toAlignedRect();
+    for (QWidget* above = parentWidget(); above; above = above->parentWidget())
+        if (auto* area = qobject_cast<QScrollArea*>(above)) { // many vessels scroll sideways
+            const QPoint middle = mapTo(area->widget(), place.center());
+            area->ensureVisible(middle.x(), middle.y(), place.width() / 2, 0);
+            break;
+        }
+    speak_vessel(*this);
+    update();
+}
+
+void VesselRow::choose(int column) {
+    setCurrent(column);
     if (column >= 0) emit vesselClicked(column);
+}
+
+void VesselRow::tellFacts(const QPoint& global_place, int column) {
+    const VesselColumn& told = content_.columns[static_cast<std::size_t>(column)];
+    QToolTip::showText(global_place, (QStringList{told.name} + vessel_facts(told)).join(QLatin1Char('\n')), this);
+}
+
+void VesselRow::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton) choose(columnAt(event->position()));
     QWidget::mouseReleaseEvent(event);
+}
+
+void VesselRow::keyPressEvent(QKeyEvent* event) {
+    int to = current_;
+    switch (event->key()) {
+    case Qt::Key_Left: --to; break;
+    case Qt::Key_Right: ++to; break;
+    case Qt::Key_Home: to = 0; break;
+    case Qt::Key_End: to = static_cast<int>(content_.columns.size()) - 1; break;
+    case Qt::Key_Enter:
+    case Qt::Key_Return:
+    case Qt::Key_Space: choose(current_); return;
+    default: QWidget::keyPressEvent(event); return;
+    }
+    setCurrent(to);
+    if (current_ >= 0) tellFacts(mapToGlobal(columnPlace(current_).center().toPoint()), current_);
+}
+
+void VesselRow::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    speak_vessel(*this);
+    update();
+}
+
+void VesselRow::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
 }
 
 bool VesselRow::event(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
     const int at = columnAt(help->pos());
-    if (at < 0) {
-        QToolTip::hideText();
-    } else {
-        const VesselColumn& column = content_.columns[static_cast<std::size_t>(at)];
-        QStringList lines{column.name, vessel_rated_text(column.vessel), tr("delivered: %1").arg(vessel_value_text(column))};
-        if (column.vessel.no_load_taken_wh) lines << tr("taken by the no-load draw: %1 Wh").arg(shown_number(column.vessel.no_load_taken_wh, 0));
-        QToolTip::showText(help->globalPos(), lines.join(QLatin1Char('\n')), this);
-    }
+    if (at < 0) QToolTip::hideText();
+    else tellFacts(help->globalPos(), at);
     return true;
 }
 

@@ -194,6 +194,7 @@ void EndForm::changed() {
     noticed_->setPlaceholderText(end() == RunEnd::cut_off_seen ? tr("not said: 5 min")
                                  : end() == RunEnd::found_off  ? tr("not said: since last seen on")
                                                                : QString());
+    fit();
     preview_timer_.start();
 }
 

@@ -2,9 +2,11 @@
 #include "dialogs/form_dialog.h"
 
 #include "base/number.h"
+#include "style/clauses.h"
 #include "style/reading_order.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/spoken_areas.h"
 #include "style/words.h"
 
 #include <QComboBox>
@@ -15,6 +17,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QTabWidget>
 #include <QTimer>
@@ -91,11 +94,12 @@ QScrollArea* FormDialog::makePart() {
     content->setLayout(fields_);
     content->setProperty("page", true);
     fields_->setContentsMargins(0, 0, spacing::grid_px, 0);
+    speak_scroll_areas();
     auto* part = new QScrollArea;
     part->setObjectName(QStringLiteral("fieldsScroll"));
+    part->setAccessibleName(windowTitle());
     part->setWidgetResizable(true);
     part->setFrameShape(QFrame::NoFrame);
-    part->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     part->setFocusPolicy(Qt::NoFocus);
     part->setWidget(content);
     parts_.push_back(part);
@@ -120,7 +124,9 @@ void FormDialog::addTab(const QString& title) {
         turn(QKeySequence::NextChild, 1);
         turn(QKeySequence::PreviousChild, -1);
     }
-    tabs_->addTab(makePart(), title);
+    QScrollArea* part = makePart();
+    part->setAccessibleName(title);
+    tabs_->addTab(part, title);
     fields_->setContentsMargins(0, spacing::panel_gap_px, spacing::grid_px, 0);
 }
 
@@ -142,20 +148,37 @@ bool FormDialog::event(QEvent* event) {
 
 bool FormDialog::focusNextPrevChild(bool next) { return move_as_read(*this, next) || QDialog::focusNextPrevChild(next); }
 
-void FormDialog::fit() {
-    const int screen_px = screen() ? screen()->availableGeometry().height() * 9 / 10 : 700;
-    const auto margins = outer_->contentsMargins();
-    const int across_px = width() - margins.left() - margins.right();
-    int fields_px = 0;
+int FormDialog::leastWidth(bool with_hints) {
+    constexpr int sides_letters = 4; // what a field keeps free beside its text
+    for (QLineEdit* edit : side_by_side_) {
+        const QFontMetrics letters = edit->fontMetrics();
+        edit->setMinimumWidth(with_hints ? letters.horizontalAdvance(edit->placeholderText()) + sides_letters * letters.averageCharWidth() : 0);
+    }
+    int least_px = 0;
     for (const QScrollArea* part : parts_) {
         part->widget()->ensurePolished();
-        QLayout& rows = *part->widget()->layout();
-        rows.activate();
+        part->widget()->layout()->activate();
+        least_px = qMax(least_px, part->widget()->minimumSizeHint().width() + part->verticalScrollBar()->sizeHint().width());
+    }
+    return least_px;
+}
+
+void FormDialog::fit() {
+    const QSize most_px = screen() ? screen()->availableGeometry().size() * 9 / 10 : QSize(1150, 700);
+    const auto margins = outer_->contentsMargins();
+    const int beside_px = margins.left() + margins.right();
+    int least_px = leastWidth(true);
+    if (least_px + beside_px > most_px.width()) least_px = leastWidth(false);
+    const int wide_px = qMin(qMax(width(), least_px + beside_px), qMax(width(), most_px.width()));
+    int fields_px = 0;
+    for (QScrollArea* part : parts_) {
+        const QLayout& rows = *part->widget()->layout();
         // A form without a line that breaks has no height for a width.
-        fields_px = qMax(fields_px, rows.hasHeightForWidth() ? rows.heightForWidth(across_px) : rows.sizeHint().height());
+        fields_px = qMax(fields_px, rows.hasHeightForWidth() ? rows.heightForWidth(wide_px - beside_px) : rows.sizeHint().height());
+        part->setHorizontalScrollBarPolicy(least_px + beside_px > wide_px ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     }
     const int chrome_px = outer_->minimumSize().height() - parts_.front()->minimumSizeHint().height();
-    resize(width(), qMin(qMax(height(), fields_px + chrome_px), screen_px));
+    resize(wide_px, qMin(qMax(height(), fields_px + chrome_px), most_px.height()));
 }
 
 void FormDialog::refuse(const QString& sentence) {
@@ -167,7 +190,7 @@ void FormDialog::refuse(const QString& sentence) {
 bool FormDialog::confirmed(const QStringList& doubts) {
     if (doubts.isEmpty() || doubts == asked_) return true;
     asked_ = doubts;
-    QString question = doubts.join(QStringLiteral("; "));
+    QString question = joined_clauses(doubts);
     question[0] = question[0].toUpper();
     question_->setText(question + tr(". Is that right? Change a field, or go on all the same."));
     question_->setAccessibleName(question_->text());
@@ -262,6 +285,7 @@ std::vector<QLineEdit*> FormDialog::addLineGroup(const QString& name, const QStr
         line->addLayout(cell, 1);
         places_.push_back({edit, error_label});
         edits.push_back(edit);
+        side_by_side_.push_back(edit);
     }
     auto* words = new QLabel(label);
     words->setWordWrap(true);

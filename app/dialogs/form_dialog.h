@@ -95,9 +95,12 @@ private:
     QLabel* place(QWidget* field, const QString& name, const QString& label);
     QScrollArea* makePart(); ///< what scrolls where there is no room; rows are added to it from now on
     void submit();
+    /// Of the parts, for words that do not break; with or without the hints of fields that stand side by side.
+    [[nodiscard]] int leastWidth(bool with_hints);
 
     QVBoxLayout* outer_;
     QFormLayout *fields_ = nullptr, *rows_ = nullptr; ///< of the form or its last tab, and the one that rows are added to: that of what *More* shows
+    std::vector<QLineEdit*> side_by_side_;            ///< fields of addLineGroup()
     std::vector<QScrollArea*> parts_;                 ///< the form itself, or its tabs
     QTabWidget* tabs_ = nullptr;
     QLabel *refusal_, *question_;

@@ -224,7 +224,10 @@ void LogForm::showFound() {
     QStringList open;
     for (const LayoutQuestion& question : found.questions) {
         QStringList choices;
-        for (const std::string& choice : question.choices) choices << text_of(choice);
+        for (const std::string& choice : question.choices) {
+            const auto role = role_from(choice); // other choices are the same in all languages
+            choices << text_of(role ? say_role(*role) : Message(choice));
+        }
         open << tr("Open: %1").arg(text_of(question.words)) +
                     (choices.isEmpty() ? QString() : QStringLiteral(" (%1?)").arg(choices.join(tr(" or "))));
     }
@@ -259,7 +262,7 @@ void LogForm::showRows() {
         for (const RoleEntry& role : column_roles()) {
             const bool shows_unit =
                 role.role == column.role && !column.unit.name.empty() && role.role != ColumnRole::date && role.role != ColumnRole::unused;
-            combo->addItem(shows_unit ? tr("%1 in %2").arg(text_of(role.word), text_of(column.unit.name)) : text_of(role.word));
+            combo->addItem(shows_unit ? tr("%1 in %2").arg(text_of(say_role(role.role)), text_of(column.unit.name)) : text_of(say_role(role.role)));
             if (role.role == column.role) combo->setCurrentIndex(combo->count() - 1);
         }
         connect(combo, &QComboBox::activated, this, [this, c](int place) { chooseRole(static_cast<std::size_t>(c), place); });

@@ -161,8 +161,9 @@ std::optional<LiveSource> SourceForm::stated() {
     stated.kind = kind();
     stated.address = text(address_, tr("Enter where the meter is."));
     bool good = !stated.address.empty();
-    const auto wrong = [&](QWidget* field, const Error& error) {
-        explain(field, text_of(error.what + (error.remedy.empty() ? "" : "; " + error.remedy)));
+    const auto wrong = [&](QWidget* field, Error error) {
+        error.where = {}; // the field shows it
+        explain(field, text_of(error.sentence()));
         good = false;
     };
     if (is_modbus(stated.kind)) {
@@ -184,9 +185,8 @@ std::optional<LiveSource> SourceForm::stated() {
     if (has_user(stated.kind)) stated.user = utf8_of(user_->text().trimmed());
     stated.tls = stated.kind == SourceKind::mqtt && tls_->isChecked();
     if (const auto taken = take_fields(stated, utf8_of(fields_->toPlainText())); !taken) {
-        Error error = taken.error();
-        error.what = error.where + ": " + error.what;
-        wrong(fields_, error);
+        explain(fields_, text_of(taken.error().sentence()));
+        good = false;
     }
     if (good) {
         if (const auto checked = check(stated); !checked) {

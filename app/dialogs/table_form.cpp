@@ -4,6 +4,7 @@
 #include "charts/line_chart.h"
 #include "dialogs/table_grid.h"
 #include "services/background_work.h"
+#include "style/clauses.h"
 #include "style/roles.h"
 #include "style/words.h"
 
@@ -181,7 +182,7 @@ void TableForm::showFound() {
         if (column.role == TableRole::unused || column.why.empty()) continue;
         columns << tr("%1: %2").arg(table_role_words(column.role), text_of(column.why));
     }
-    if (!columns.isEmpty()) text += QStringLiteral("<br/>") + tr("Columns: %1.").arg(columns.join(QStringLiteral("; "))).toHtmlEscaped();
+    if (!columns.isEmpty()) text += QStringLiteral("<br/>") + tr("Columns: %1.").arg(joined_clauses(columns)).toHtmlEscaped();
     if (!(kept_ == TableAnswers())) text += QStringLiteral("<br/>") + tr("Answered as before for a table with this head.").toHtmlEscaped();
     for (const Message& note : reading_.notes) text += QStringLiteral("<br/>") + as_sentence(note.text()).toHtmlEscaped();
     found_->setText(text);
@@ -216,7 +217,7 @@ void TableForm::showLeftRows() {
     if (in_part > 0)
         parts << (in_part == 1 ? tr("1 row is taken in part")
                                : tr("%1 rows are taken in part").arg(QLocale().toString(static_cast<qlonglong>(in_part))));
-    left_words_->setText(parts.isEmpty() ? tr("Every row that holds a value is taken.") : parts.join(QStringLiteral("; ")) + QLatin1Char(':'));
+    left_words_->setText(parts.isEmpty() ? tr("Every row that holds a value is taken.") : tr("%1:").arg(joined_clauses(parts)));
     show_left_rows(*left_rows_, reading_.not_taken);
 }
 

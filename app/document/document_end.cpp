@@ -2,6 +2,7 @@
 // Ending a run: how it ended and what was read then, as one step.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "model/history_reason.h"
 
 #include <utility>
 
@@ -24,15 +25,14 @@ Result<void> Document::endRun(const Run& run, const std::optional<ReadingValues>
     if (!photo_uuids.empty()) change.photos.push_back(run.uuid);
     if (auto updated = state_->book->update(run); !updated) {
         // Nothing is deleted in a logbook: the reading is taken out of sight again.
-        if (const auto hidden = state_->book->set_withdrawn(reading_uuid, true, say(phrase("document", "the run was not ended"))); hidden)
+        if (const auto hidden = state_->book->set_withdrawn(reading_uuid, true, kept_reason(HistoryReason::run_not_ended)); hidden)
             state_->applied(change);
         return updated;
     }
     const auto put = [reading_uuid](bool withdrawn, const Run& stated) -> StoreCommand::Step {
         return [reading_uuid, withdrawn, stated](Logbook& book) -> Result<void> {
             if (auto updated = book.update(stated); !updated) return updated;
-            if (const auto done =
-                    book.set_withdrawn(reading_uuid, withdrawn, say(withdrawn ? phrase("document", "undone") : phrase("document", "redone")));
+            if (const auto done = book.set_withdrawn(reading_uuid, withdrawn, kept_reason(withdrawn ? HistoryReason::undone : HistoryReason::redone));
                 !done)
                 return done.error();
             return {};

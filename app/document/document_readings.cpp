@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "document/document.h"
 #include "document/document_state.h"
+#include "model/history_reason.h"
 #include "style/words.h"
 
 #include <utility>
@@ -61,7 +62,8 @@ Result<Reading> Document::record(const RunId& run_uuid, const ReadingValues& val
     Change change = of_reading(uuid, run_uuid);
     if (!photo_uuids.empty()) change.photos.push_back(run_uuid);
     state_->push({tr("record %1").arg(reading_words(*this, run_uuid, values)), tr("Recorded %1").arg(values_words(*this, run_uuid, values))}, change,
-                 reading_withdrawn(uuid, false, say(phrase("document", "redone"))), reading_withdrawn(uuid, true, say(phrase("document", "undone"))));
+                 reading_withdrawn(uuid, false, kept_reason(HistoryReason::redone)),
+                 reading_withdrawn(uuid, true, kept_reason(HistoryReason::undone)));
     return noted;
 }
 
@@ -84,8 +86,7 @@ Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vecto
         auto noted = state_->book->record(run_uuid, values[i], i + 1 == values.size() ? photo_uuids : std::vector<PhotoId>());
         if (!noted) {
             // Nothing is deleted in a logbook: what was noted before is taken out of sight again.
-            if (!uuids.empty() && put(uuids, true, say(phrase("document", "not all of it could be recorded")))(*state_->book))
-                state_->applied(change);
+            if (!uuids.empty() && put(uuids, true, kept_reason(HistoryReason::not_all_recorded))(*state_->book)) state_->applied(change);
             return noted;
         }
         last = noted.value();
@@ -93,7 +94,7 @@ Result<Reading> Document::recordTogether(const RunId& run_uuid, const std::vecto
     }
     state_->push(
         {tr("record %1").arg(reading_words(*this, run_uuid, values.back())), tr("Recorded %1").arg(values_words(*this, run_uuid, values.back()))},
-        change, put(uuids, false, say(phrase("document", "redone"))), put(uuids, true, say(phrase("document", "undone"))));
+        change, put(uuids, false, kept_reason(HistoryReason::redone)), put(uuids, true, kept_reason(HistoryReason::undone)));
     return *last;
 }
 
@@ -107,8 +108,8 @@ Result<Reading> Document::amend(const ReadingId& reading_uuid, const ReadingValu
     auto changed = state_->book->amend(reading_uuid, values, why);
     if (!changed) return changed;
     state_->push({tr("amend %1").arg(reading_words(*this, run_uuid, values)), tr("Amended to %1").arg(values_words(*this, run_uuid, values))},
-                 of_reading(reading_uuid, run_uuid), amended(reading_uuid, values, why.empty() ? say(phrase("document", "redone")).text() : why),
-                 amended(reading_uuid, before, say(phrase("document", "undone"))));
+                 of_reading(reading_uuid, run_uuid), amended(reading_uuid, values, why.empty() ? kept_reason(HistoryReason::redone) : why),
+                 amended(reading_uuid, before, kept_reason(HistoryReason::undone)));
     return changed;
 }
 
@@ -122,9 +123,8 @@ Result<void> Document::withdrawReading(const ReadingId& reading_uuid, const QStr
     if (!done) return done.error();
     const ReadingValues& left = done.value().values;
     state_->push({tr("withdraw %1").arg(reading_words(*this, run_uuid, left)), tr("Withdrawn: %1").arg(values_words(*this, run_uuid, left))},
-                 of_reading(reading_uuid, run_uuid),
-                 reading_withdrawn(reading_uuid, true, why.empty() ? say(phrase("document", "redone")).text() : why),
-                 reading_withdrawn(reading_uuid, false, say(phrase("document", "undone"))));
+                 of_reading(reading_uuid, run_uuid), reading_withdrawn(reading_uuid, true, why.empty() ? kept_reason(HistoryReason::redone) : why),
+                 reading_withdrawn(reading_uuid, false, kept_reason(HistoryReason::undone)));
     return {};
 }
 

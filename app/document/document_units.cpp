@@ -2,6 +2,7 @@
 // Commands on units and meters.
 #include "document/document.h"
 #include "document/document_state.h"
+#include "model/history_reason.h"
 #include "style/words.h"
 
 #include <utility>
@@ -86,7 +87,7 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
     state_->push(
         {tr("edit meter %1").arg(text_of(meter.name)), tr("Changed meter %1").arg(text_of(meter.name))}, change,
         [meter, reason](Logbook& book) { return book.update(meter, reason); },
-        [before](Logbook& book) { return book.update(before, say(phrase("document", "undone"))); });
+        [before](Logbook& book) { return book.update(before, kept_reason(HistoryReason::undone)); });
     return {};
 }
 

@@ -5,6 +5,7 @@
 
 #include "base/number.h"
 #include "measure/load_steps.h"
+#include "model/history_reason.h"
 #include "models/finding_stretch.h"
 #include "style/words.h"
 
@@ -201,7 +202,7 @@ QStringList history_lines(const std::vector<ReadingVersion>& versions, const std
         QString line = QStringLiteral("%1 %2: %3")
                            .arg(text_of(day_text(version.written_ms, zone)), text_of(clock_text(version.written_ms, zone)),
                                 version.withdrawn ? tr("withdrawn") : said);
-        if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(text_of(version.reason));
+        if (!version.reason.empty()) line += QStringLiteral(" (%1)").arg(text_of(say_reason(version.reason)));
         lines << line;
     }
     return lines;

@@ -4,10 +4,12 @@
 #include "style/theme.h"
 
 #include <QAbstractItemView>
+#include <QComboBox>
 #include <QIcon>
 #include <QIconEngine>
 #include <QPainter>
 #include <QPointer>
+#include <QScrollBar>
 #include <QStyleFactory>
 #include <QStyleOption>
 
@@ -62,6 +64,17 @@ QIcon BaseStyle::standardIcon(StandardPixmap which, const QStyleOption* option, 
     // Of a menu bar that is too narrow, and of a field with a text to be cleared.
     if (which == SP_ToolBarHorizontalExtensionButton || which == SP_LineEditClearButton) return QIcon(new LateIconEngine(*baseStyle(), which));
     return QProxyStyle::standardIcon(which, option, widget);
+}
+
+QRect BaseStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part, const QWidget* widget) const {
+    QRect rect = QProxyStyle::subControlRect(control, option, part, widget);
+    const auto* combo = control == CC_ComboBox && part == SC_ComboBoxListBoxPopup ? qobject_cast<const QComboBox*>(widget) : nullptr;
+    if (combo) {
+        const QAbstractItemView& list = *combo->view();
+        const int bar_px = list.verticalScrollBar()->sizeHint().width();
+        rect.setWidth(qMax(rect.width(), list.sizeHintForColumn(combo->modelColumn()) + bar_px + 2 * list.frameWidth()));
+    }
+    return rect;
 }
 
 void BaseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {

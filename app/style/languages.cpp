@@ -80,6 +80,21 @@ const std::vector<SpokenLanguage>& spoken_languages() {
     return all;
 }
 
+Result<void> check_spoken(const QString& code) {
+    if (is_spoken(code)) return {};
+    std::vector<Message> codes;
+    for (const SpokenLanguage& each : spoken_languages()) codes.emplace_back(utf8_of(each.code));
+    if (code.trimmed().isEmpty())
+        return Error{Failure::bad_input,
+                     say(phrase("commands", "the code of a language is missing behind `--language`")),
+                     {},
+                     say(phrase("commands", "write %1 there, as in `--language %2`"), say_choice(codes), codes.back())};
+    return Error{Failure::bad_input,
+                 say(phrase("commands", "%1 is no language of this program"), utf8_of(code)),
+                 {},
+                 say(phrase("commands", "use `--language` with %1"), say_choice(codes))};
+}
+
 QString language_to_speak(const QString& wanted, const QStringList& desktop) {
     if (is_spoken(wanted)) return wanted;
     for (const QString& tag : desktop)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/language.h"
+#include "base/result.h"
 
 #include <QString>
 #include <QStringList>
@@ -20,6 +21,9 @@ struct SpokenLanguage {
 
 /// All of them, English first.
 [[nodiscard]] const std::vector<SpokenLanguage>& spoken_languages();
+
+/// Refuses what is no code of theirs, and says which there are; an empty one too, as of an option that nothing stands behind.
+[[nodiscard]] Result<void> check_spoken(const QString& code);
 
 /// The code of the language to speak: `wanted` where the program speaks it, else the first of `desktop` (BCP 47, best first, as
 /// QLocale::uiLanguages()) that it speaks, else "en".

@@ -4,6 +4,7 @@
 #include "dialogs/ended_words.h"
 #include "services/prompts.h"
 #include "services/settings.h"
+#include "style/clauses.h"
 #include "style/words.h"
 #include "window/message_bar.h"
 #include "window/page_stack.h"
@@ -110,7 +111,7 @@ GuideWords GuideController::words(const GuidePlace& place) const {
     case GuideStep::result: break;
     }
     const RunRecord* record = document_.run(place.run);
-    const QString result = record ? ended_words(*record, document_.analysis(place.run)).replace(QLatin1Char('\n'), QStringLiteral("; ")) : QString();
+    const QString result = record ? joined_clauses(ended_words(*record, document_.analysis(place.run)).split(QLatin1Char('\n'))) : QString();
     return {
         tr("This is your result. %1.").arg(result),
         tr("The figures stand above the readings. The tab Budget says where the ± comes from, and what the readings say of the gauge stands below. With a "

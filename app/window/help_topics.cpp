@@ -73,7 +73,8 @@ KeyList page_keys(const QString& page, const QObject& window) {
     if (page == QLatin1String("unitPage")) return keys_of(window, {"startRunAction", "editUnitAction", "unitReportAction", "importSheetAction"});
     if (page == QLatin1String("comparisonPage"))
         return keys_of(window, {"exportComparisonAction", "copyComparisonAction", "comparisonColumnsAction", "comparisonReportAction",
-                                "addComparedLogbooksAction"});
+                                "addComparedLogbooksAction"}) +
+               KeyList{{tr("from vessel to vessel, each with its figures"), tr("Left, Right")}};
     if (page == QLatin1String("sizingPage")) return keys_of(window, {"loadListsAction", "exportSizingAction", "sizingReportAction"});
     if (page == QLatin1String("loadListsPage"))
         return keys_of(window, {"addLoadListAction", "addApplianceAction", "editApplianceAction", "removeApplianceAction"});

@@ -81,14 +81,26 @@ std::string with_capital(std::string text) {
     return text;
 }
 
+/// A separator as the language in use writes it.
+std::string spoken_separator(const std::string& separator) {
+    //: Parts two clauses, such as what is wrong and what to do. A language that sets a space before a semicolon sets one here that does not break.
+    static constexpr Phrase clauses = phrase("base", "%1; %2");
+    //: Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.
+    static constexpr Phrase place = phrase("base", "%1: %2");
+    for (const Phrase& each : {clauses, place})
+        if (filled_in({each, {}, {}}, each.english) == separator) return filled_in({each, {}, {}}, language_in_use().words(each, {}));
+    return separator;
+}
+
 struct InWords {
     std::string operator()(const std::string& name) const { return name; }
     std::string operator()(const Digits& digits) const { return with_decimal_sign(digits.with_point, decimal_sign_in_use()); }
     std::string operator()(const Said& said) const { return filled_in(said, language_in_use().words(said.phrase, said.count)); }
     std::string operator()(const Row& row) const {
+        const std::string separator = spoken_separator(row.separator);
         std::string text;
         for (const Message& part : row.parts) {
-            if (&part != &row.parts.front()) text += row.separator;
+            if (&part != &row.parts.front()) text += separator;
             text += part.text();
         }
         return text;

@@ -4,6 +4,7 @@
 #include "base/ids.h"
 #include "formats/text/sheet_keys.h"
 #include "joining/inside/comparing.h"
+#include "model/history_reason.h"
 #include "model/trace_overlap.h"
 
 #include <fmt/format.h>
@@ -24,7 +25,7 @@ public:
     Joining(Logbook& here, const Logbook& there, const joining::Comparison& compared, const std::set<std::string>& taken_keys,
             const std::function<bool(double)>& goes_on)
         : here_(here), there_(there), h_(*compared.here), t_(*compared.there), plan_(compared.plan), taken_(taken_keys), goes_on_(goes_on),
-          reason_(say(phrase("joining", "joined with %1"), there.path().filename().string()).text()) {}
+          reason_(kept_reason(HistoryReason::joined, there.path().filename().string())) {}
 
     Result<void> all() {
         for (const JoinArrival& arrival : plan_.arrivals) choose(arrival);
@@ -151,7 +152,7 @@ private:
     void reading_came(const ReadingId& uuid) {
         const auto set = [uuid](bool withdrawn) -> Change {
             return [uuid, withdrawn](Logbook& book) -> Result<void> {
-                const auto done = book.set_withdrawn(uuid, withdrawn, say(withdrawn ? phrase("joining", "undone") : phrase("joining", "redone")));
+                const auto done = book.set_withdrawn(uuid, withdrawn, kept_reason(withdrawn ? HistoryReason::undone : HistoryReason::redone));
                 return done ? Result<void>() : done.error();
             };
         };
@@ -210,7 +211,7 @@ private:
             const auto set = [](const Meter& meter, const std::string& reason) -> Change {
                 return [meter, reason](Logbook& book) { return book.update(meter, reason); };
             };
-            if (auto done = change(set(after, reason_), set(before, say(phrase("joining", "undone")))); !done)
+            if (auto done = change(set(after, reason_), set(before, kept_reason(HistoryReason::undone))); !done)
                 return done; // nothing is added where nothing changes
         }
         return take_deletion(&Logbook::set_meter_withdrawn_with_runs, uuid, difference.matter);
@@ -255,7 +256,7 @@ private:
         const ReadingVersion before = here.value().back(), after = there.value().back();
         if (auto done = take_versions(difference, &RecordSelection::continued_readings, uuid); !done) return done;
         return change([uuid, after, reason = reason_](Logbook& book) { return set_reading(book, uuid, after, reason); },
-                      [uuid, before](Logbook& book) { return set_reading(book, uuid, before, say(phrase("joining", "undone"))); });
+                      [uuid, before](Logbook& book) { return set_reading(book, uuid, before, kept_reason(HistoryReason::undone)); });
     }
 
     /// Adds the versions that make the reading say this; none where it does.

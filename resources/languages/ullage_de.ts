@@ -200,6 +200,16 @@
         <source>choose a folder that you may write to</source>
         <translation>wählen Sie einen Ordner, in den Sie schreiben dürfen</translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <extracomment>Parts two clauses, such as what is wrong and what to do. A language that sets a space before a semicolon sets one here that does not break.</extracomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -2390,12 +2400,24 @@
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 ist keine Sprache dieses Programms; nehmen Sie `--language` mit en, de, fr oder es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>es ist keine grafische Anzeige da; nehmen Sie `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` oder `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>hinter `--language` fehlt der Code einer Sprache</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>schreiben Sie dort %1, wie in `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 ist keine Sprache dieses Programms</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>nehmen Sie `--language` mit %1</translation>
     </message>
 </context>
 <context>
@@ -3209,28 +3231,12 @@
         <translation>dieser Zähler ist nicht mehr im Logbuch</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>der Lauf wurde nicht beendet</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>wiederholt</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>das Logbuch ist beschäftigt</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>was gekommen ist, wartet und wird dann aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>nicht alles ließ sich eintragen</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5322,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>rückgängig gemacht</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>wiederholt</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>nicht alles ließ sich eintragen</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>der Lauf wurde nicht beendet</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>zusammengeführt mit %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5746,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>Zeile %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>zusammengeführt mit %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>rückgängig gemacht</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>wiederholt</translation>
     </message>
     <message>
         <source>differs</source>
@@ -16365,6 +16382,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Nutzbarer Anteil, Fehler der Ladeanzeige und Verluste: diese Art von Lauf (%1) sagt darüber nichts; machen Sie eine Entladung.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>von Füllbild zu Füllbild, mit den Werten eines jeden</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16861,7 +16886,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>ein Name, um diese Spalten als eigenen Satz zu behalten</translation>
+        <translation>ein Name, als eigener Satz von Spalten</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -17578,7 +17603,7 @@ Wh</translation>
     </message>
     <message>
         <source>cut-off seen: off before my eyes</source>
-        <translation>Abschaltung gesehen: ging vor meinen Augen aus</translation>
+        <translation>Abschaltung selbst gesehen</translation>
     </message>
     <message>
         <source>found off: went off unseen</source>
@@ -17674,7 +17699,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>ohne Angabe: seit zuletzt ein gesehen</translation>
+        <translation>ohne Angabe: seit zuletzt ein</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19891,7 +19916,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>ein Viertel der Grenze; 0 nach Kalibrierung bei Ihren Lasten</translation>
+        <translation>ein Viertel der Grenze; 0, wenn kalibriert</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20398,7 +20423,7 @@ pt</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
-        <translation>SVG, Linien, die in jeder Größe scharf bleiben</translation>
+        <translation>SVG, Linien, in jeder Größe scharf</translation>
     </message>
     <message>
         <source>&amp;Width</source>
@@ -21189,7 +21214,7 @@ pt</translation>
     </message>
     <message>
         <source>2 min, where you know; else 5 min is taken</source>
-        <translation>2 min, wo Sie es wissen; sonst gelten 5 min</translation>
+        <translation>2 min, wo bekannt; sonst gelten 5 min</translation>
     </message>
     <message>
         <source>&amp;Ambient temperature</source>
@@ -21864,7 +21889,7 @@ pt</translation>
     </message>
     <message>
         <source>IEC 62056-21 read-out, serial line</source>
-        <translation>Auslesung nach IEC 62056-21, serielle Schnittstelle</translation>
+        <translation>Auslesung nach IEC 62056-21, seriell</translation>
     </message>
     <message>
         <source>SCPI over TCP</source>
@@ -22585,6 +22610,10 @@ pt</translation>
         <source>Say how it ended, or that it is not known.</source>
         <translation>Sagen Sie, wie er endete, oder dass es unbekannt ist.</translation>
     </message>
+    <message>
+        <source>%1:</source>
+        <translation>%1:</translation>
+    </message>
 </context>
 <context>
     <name>ullage::TreeRowDelegate</name>
@@ -22795,7 +22824,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, die niedrigste, bei der der Eingang arbeitet</translation>
+        <translation>12 V, ab der der Eingang arbeitet</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22851,7 +22880,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>kurze Worte, um Speicher zu finden, etwa: verliehen; Zelt</translation>
+        <translation>kurze Worte, etwa: verliehen; Zelt</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>

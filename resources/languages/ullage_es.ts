@@ -200,6 +200,16 @@
         <source>choose a folder that you may write to</source>
         <translation>elija una carpeta en la que pueda escribir</translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <extracomment>Parts two clauses, such as what is wrong and what to do. A language that sets a space before a semicolon sets one here that does not break.</extracomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -2390,12 +2400,24 @@
         <translation>COMANDO</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 no es un idioma de este programa; use `--language` con en, de, fr o es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>no hay pantalla; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` o `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>falta el código de un idioma detrás de `--language`</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>escriba ahí %1, como en `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 no es un idioma de este programa</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>use `--language` con %1</translation>
     </message>
 </context>
 <context>
@@ -3209,28 +3231,12 @@
         <translation>este contador ya no está en el cuaderno</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>el ensayo no se ha terminado</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>al deshacer</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>al rehacer</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>el cuaderno está ocupado</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>lo que ha llegado espera y se anotará entonces</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>no se pudo anotar todo</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5322,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>al deshacer</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>al rehacer</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>no se pudo anotar todo</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>el ensayo no se ha terminado</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>unión con %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5746,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>línea %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>unión con %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>al deshacer</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>al rehacer</translation>
     </message>
     <message>
         <source>differs</source>
@@ -16365,6 +16382,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Fracción útil, errores del indicador y pérdidas: esta clase de ensayo (%1) no los dice; haga una descarga.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>de depósito en depósito, con las cifras de cada uno</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Izquierda, Derecha</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16861,7 +16886,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>un nombre, para guardar estas columnas como conjunto propio</translation>
+        <translation>un nombre, para guardar este conjunto</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -16877,7 +16902,7 @@ Wh</translation>
     </message>
     <message>
         <source>for a spreadsheet: all columns</source>
-        <translation>para una hoja de cálculo: todas las columnas</translation>
+        <translation>para hoja de cálculo: todas</translation>
     </message>
     <message>
         <source>%1 (yours: not for readers)</source>
@@ -17582,7 +17607,7 @@ Wh</translation>
     </message>
     <message>
         <source>found off: went off unseen</source>
-        <translation>hallado apagado: se apagó sin verlo</translation>
+        <translation>hallado apagado, sin verlo</translation>
     </message>
     <message>
         <source>stopped by me</source>
@@ -17674,7 +17699,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>sin indicar: desde que se vio encendido</translation>
+        <translation>si no: desde visto encendido</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19891,7 +19916,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>un cuarto del límite; 0 tras calibrar a sus cargas</translation>
+        <translation>un cuarto del límite; 0 si calibrado</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20394,7 +20419,7 @@ pt</translation>
     </message>
     <message>
         <source>PNG, pixels for a page or a message</source>
-        <translation>PNG, píxeles para una página o un mensaje</translation>
+        <translation>PNG, píxeles para página o mensaje</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
@@ -21173,7 +21198,7 @@ pt</translation>
     </message>
     <message>
         <source>what is plugged in, in your words</source>
-        <translation>lo que está enchufado, con sus palabras</translation>
+        <translation>lo enchufado, con sus palabras</translation>
     </message>
     <message>
         <source>Started &amp;full</source>
@@ -22214,7 +22239,7 @@ pt</translation>
     </message>
     <message>
         <source>what is plugged in, in your words</source>
-        <translation>lo que está enchufado, con sus palabras</translation>
+        <translation>lo enchufado, con sus palabras</translation>
     </message>
     <message>
         <source>The second meter is the first one; choose another, or none.</source>
@@ -22585,6 +22610,10 @@ pt</translation>
         <source>Say how it ended, or that it is not known.</source>
         <translation>Diga cómo terminó, o que no se conoce.</translation>
     </message>
+    <message>
+        <source>%1:</source>
+        <translation>%1:</translation>
+    </message>
 </context>
 <context>
     <name>ullage::TreeRowDelegate</name>
@@ -22795,7 +22824,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, la menor con la que funciona la entrada</translation>
+        <translation>12 V, la menor que admite</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22835,7 +22864,7 @@ pt</translation>
     </message>
     <message>
         <source>full charges before its first run here</source>
-        <translation>recargas completas antes de su primer ensayo aquí</translation>
+        <translation>recargas completas anteriores</translation>
     </message>
     <message>
         <source>Price pai&amp;d</source>
@@ -22851,7 +22880,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>palabras breves para encontrar equipos, por ejemplo: prestado; tienda</translation>
+        <translation>palabras breves: prestado; tienda</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>

@@ -200,6 +200,16 @@
         <source>choose a folder that you may write to</source>
         <translation>choisissez un dossier où vous avez le droit d’écrire</translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <extracomment>Parts two clauses, such as what is wrong and what to do. A language that sets a space before a semicolon sets one here that does not break.</extracomment>
+        <translation>%1&#x202f;; %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -2390,12 +2400,24 @@
         <translation>COMMANDE</translation>
     </message>
     <message>
-        <source>%1 is no language of this program; use `--language` with en, de, fr or es</source>
-        <translation>%1 n’est pas une langue de ce programme&#x202f;; utilisez `--language` avec en, de, fr ou es</translation>
-    </message>
-    <message>
         <source>there is no display; use `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` or `ullage --help`</source>
         <translation>il n’y a pas d’écran&#x202f;; utilisez `ullage analyse LOGBOOK`, `ullage compare LOGBOOK` ou `ullage --help`</translation>
+    </message>
+    <message>
+        <source>the code of a language is missing behind `--language`</source>
+        <translation>le code d’une langue manque après `--language`</translation>
+    </message>
+    <message>
+        <source>write %1 there, as in `--language %2`</source>
+        <translation>écrivez-y %1, comme dans `--language %2`</translation>
+    </message>
+    <message>
+        <source>%1 is no language of this program</source>
+        <translation>%1 n’est pas une langue de ce programme</translation>
+    </message>
+    <message>
+        <source>use `--language` with %1</source>
+        <translation>utilisez `--language` avec %1</translation>
     </message>
 </context>
 <context>
@@ -3209,28 +3231,12 @@
         <translation>ce compteur n’est plus dans le carnet</translation>
     </message>
     <message>
-        <source>the run was not ended</source>
-        <translation>l’essai n’a pas été terminé</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>annulé</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>rétabli</translation>
-    </message>
-    <message>
         <source>the logbook is busy</source>
         <translation>le carnet est occupé</translation>
     </message>
     <message>
         <source>what has come waits and is recorded then</source>
         <translation>ce qui est arrivé attend et sera enregistré ensuite</translation>
-    </message>
-    <message>
-        <source>not all of it could be recorded</source>
-        <translation>tout n’a pas pu être enregistré</translation>
     </message>
     <message>
         <source>the sample sheet cannot be read</source>
@@ -5322,6 +5328,29 @@
     </message>
 </context>
 <context>
+    <name>history</name>
+    <message>
+        <source>undone</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>redone</source>
+        <translation>rétabli</translation>
+    </message>
+    <message>
+        <source>not all of it could be recorded</source>
+        <translation>tout n’a pas pu être enregistré</translation>
+    </message>
+    <message>
+        <source>the run was not ended</source>
+        <translation>l’essai n’a pas été terminé</translation>
+    </message>
+    <message>
+        <source>joined with %1</source>
+        <translation>fusionné avec %1</translation>
+    </message>
+</context>
+<context>
     <name>joining</name>
     <message>
         <source>the other logbook has settings of the method that this one has not; those of this one stay</source>
@@ -5746,18 +5775,6 @@
     <message>
         <source>line %1</source>
         <translation>ligne %1</translation>
-    </message>
-    <message>
-        <source>joined with %1</source>
-        <translation>fusionné avec %1</translation>
-    </message>
-    <message>
-        <source>undone</source>
-        <translation>annulé</translation>
-    </message>
-    <message>
-        <source>redone</source>
-        <translation>rétabli</translation>
     </message>
     <message>
         <source>differs</source>
@@ -16365,6 +16382,14 @@
         <source>Usable fraction, the gauge&apos;s errors and losses: this kind of run (%1) does not tell them; make a drain.</source>
         <translation>Fraction utile, erreurs de la jauge et pertes&#xa0;: ce type d’essai (%1) ne les dit pas&#x202f;; faites une décharge.</translation>
     </message>
+    <message>
+        <source>from vessel to vessel, each with its figures</source>
+        <translation>de récipient en récipient, avec les chiffres de chacun</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Gauche, Droite</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16861,7 +16886,7 @@ Wh</translation>
     </message>
     <message>
         <source>a name, to keep these columns as a set of yours</source>
-        <translation>un nom, pour garder ces colonnes comme votre jeu</translation>
+        <translation>un nom, pour garder ce jeu de colonnes</translation>
     </message>
     <message>
         <source>The table on the page, its copies, exports and reports have these columns, from left to right. At one load the figures there stand in place of those as tested.</source>
@@ -17674,7 +17699,7 @@ Wh</translation>
     </message>
     <message>
         <source>not said: since last seen on</source>
-        <translation>non précisé&#xa0;: depuis la dernière fois vue allumée</translation>
+        <translation>sinon&#xa0;: dernière fois allumée</translation>
     </message>
     <message>
         <source>Say how it ended; then what the run says stands here.</source>
@@ -19891,7 +19916,7 @@ pt</translation>
     </message>
     <message>
         <source>a quarter of the limit; 0 after a calibration at your loads</source>
-        <translation>un quart de la limite&#x202f;; 0 après un étalonnage à vos charges</translation>
+        <translation>un quart de la limite&#x202f;; 0 si étalonné</translation>
     </message>
     <message>
         <source>Register s&amp;pan</source>
@@ -20394,7 +20419,7 @@ pt</translation>
     </message>
     <message>
         <source>PNG, pixels for a page or a message</source>
-        <translation>PNG, pixels pour une page ou un message</translation>
+        <translation>PNG, pixels pour page ou message</translation>
     </message>
     <message>
         <source>SVG, lines that stay sharp at any size</source>
@@ -21189,7 +21214,7 @@ pt</translation>
     </message>
     <message>
         <source>2 min, where you know; else 5 min is taken</source>
-        <translation>2 min, si vous le savez&#x202f;; sinon 5 min est supposé</translation>
+        <translation>2 min, si connu&#x202f;; sinon 5 min</translation>
     </message>
     <message>
         <source>&amp;Ambient temperature</source>
@@ -22585,6 +22610,10 @@ pt</translation>
         <source>Say how it ended, or that it is not known.</source>
         <translation>Dites comment il a fini, ou que c’est inconnu.</translation>
     </message>
+    <message>
+        <source>%1:</source>
+        <translation>%1&#xa0;:</translation>
+    </message>
 </context>
 <context>
     <name>ullage::TreeRowDelegate</name>
@@ -22707,7 +22736,7 @@ pt</translation>
     </message>
     <message>
         <source>the same for every specimen of it</source>
-        <translation>le même pour chacun de ses exemplaires</translation>
+        <translation>le même pour tous ses exemplaires</translation>
     </message>
     <message>
         <source>What the maker claims further</source>
@@ -22759,7 +22788,7 @@ pt</translation>
     </message>
     <message>
         <source>1.5 h, from cut-off to full, from the wall</source>
-        <translation>1,5 h, de la coupure au plein, sur le secteur</translation>
+        <translation>1,5 h, de vide à plein, sur secteur</translation>
     </message>
     <message>
         <source>Limits of the PV input</source>
@@ -22795,7 +22824,7 @@ pt</translation>
     </message>
     <message>
         <source>12 V, the lowest at which the input works</source>
-        <translation>12 V, la plus basse à laquelle l’entrée fonctionne</translation>
+        <translation>12 V, la plus basse qui convient</translation>
     </message>
     <message>
         <source>Short c&amp;ircuit</source>
@@ -22835,7 +22864,7 @@ pt</translation>
     </message>
     <message>
         <source>full charges before its first run here</source>
-        <translation>recharges complètes avant son premier essai ici</translation>
+        <translation>recharges complètes auparavant</translation>
     </message>
     <message>
         <source>Price pai&amp;d</source>
@@ -22851,7 +22880,7 @@ pt</translation>
     </message>
     <message>
         <source>short words to find units by, such as: lent; tent</source>
-        <translation>mots courts pour retrouver des stations, par exemple&#xa0;: prêtée&#x202f;; tente</translation>
+        <translation>mots courts&#xa0;: prêtée&#x202f;; tente</translation>
     </message>
     <message>
         <source>Remar&amp;k</source>

@@ -32,5 +32,18 @@ TEST_F(ShippedLanguages, says_which_languages_there_are_where_another_is_asked_f
     EXPECT_TRUE(contains(refused.err, "tlh") && contains(refused.err, "en, de, fr or es")) << refused.err;
 }
 
+TEST_F(ShippedLanguages, says_that_the_code_of_a_language_is_missing_and_which_there_are) {
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"compare", logbook(), "--language"},
+                                                  {"compare", logbook(), "--language="},
+                                                  {"--language", "", "compare", logbook()},
+                                                  {"--language"}}) {
+        const Ended refused = run_program(home(), words);
+        EXPECT_EQ(refused.code, 2);
+        EXPECT_EQ(refused.out, "");
+        EXPECT_EQ(refused.err,
+                  "ullage: the code of a language is missing behind `--language`; write en, de, fr or es there, as in `--language es`\n");
+    }
+}
+
 } // namespace
 } // namespace ullage::test

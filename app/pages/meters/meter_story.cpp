@@ -5,6 +5,8 @@
 #include "formats/text/meter_points_text.h"
 #include "measure/meter_change.h"
 #include "meters_in_series/meters_in_series.h"
+#include "model/history_reason.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 namespace ullage {
@@ -49,7 +51,7 @@ QString certificate_words(const Meter& meter) {
     if (!paper.date.empty()) parts << tr("of %1").arg(text_of(paper.date));
     if (!paper.valid_until.empty()) parts << tr("valid until %1").arg(text_of(paper.valid_until));
     if (!meter.points.empty()) parts << tr("points %1 (W, correction, U in %, k)").arg(text_of(meter_points_text(meter.points)));
-    return parts.join(QStringLiteral("; "));
+    return joined_clauses(parts);
 }
 
 /// What a version states, in short.
@@ -61,7 +63,7 @@ QString version_words(const MeterVersion& version) {
     if (meter.step_wh) parts << tr("step %1 Wh").arg(text_of(say_digits(exact_text(*meter.step_wh))));
     if (!meter.certificate.number.empty()) parts << tr("certificate %1").arg(text_of(meter.certificate.number));
     QString line = tr("%1: %2").arg(raw_text(format_iso8601(version.written_ms, "UTC").substr(0, 10)), parts.join(QStringLiteral(", ")));
-    if (!version.reason.empty()) line += tr(" (%1)").arg(text_of(version.reason));
+    if (!version.reason.empty()) line += tr(" (%1)").arg(text_of(say_reason(version.reason)));
     return line;
 }
 

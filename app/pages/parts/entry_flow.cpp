@@ -5,6 +5,7 @@
 #include "formats/entry/entry_text.h"
 #include "measure/before_reset.h"
 #include "measure/entry_mend.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 #include <algorithm>
@@ -61,7 +62,7 @@ void EntryFlow::record(const EntryTexts& texts) {
     }
     QStringList sentences;
     for (const Doubt& doubt : doubts) sentences << text_of(doubt.sentence);
-    QString question = sentences.join(QStringLiteral("; "));
+    QString question = joined_clauses(sentences);
     question[0] = question[0].toUpper();
     questioned_ = entry.values;
     doubted_ = doubts.front().part;

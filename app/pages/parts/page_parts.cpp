@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pages/parts/page_parts.h"
+#include "style/spoken_areas.h"
 #include "style/wrapped_label.h"
 
 #include <QEvent>
@@ -49,6 +50,7 @@ QPushButton* new_button(const char* name, const QString& text) {
 void keep_lines(QWidget& part, int lines) { new LinesKeeper(part, lines); }
 
 QScrollArea* scrolling(QWidget& content, QWidget* parent) {
+    speak_scroll_areas();
     auto* area = new QScrollArea(parent);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);

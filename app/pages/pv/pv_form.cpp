@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
@@ -200,8 +201,9 @@ void PvForm::readFields() {
     sheet.crystalline_silicon = cells_->currentData().toBool();
     if (sheet.name.empty()) return explain("name", tr("The sheet needs a name, by which it is found again."));
     if (const Result<void> good = check_pv_sheet(sheet); !good) {
-        const Error& error = good.error();
-        return explain(error.where, text_of(error.what + "; " + error.remedy));
+        Error error = good.error();
+        const std::string key = std::exchange(error.where, {}); // which field it is, explain() says
+        return explain(key, text_of(error.sentence()));
     }
     read_ = std::move(sheet);
 }

@@ -3,6 +3,7 @@
 
 #include "base/instant.h"
 #include "services/settings.h"
+#include "style/clauses.h"
 #include "style/theme.h"
 #include "style/words.h"
 
@@ -60,7 +61,7 @@ InstallationRow display_row() {
     QStringList screens;
     for (const QScreen* screen : QGuiApplication::screens())
         screens << tr("%1 × %2 at scale %3").arg(screen->size().width()).arg(screen->size().height()).arg(screen->devicePixelRatio(), 0, 'g', 3);
-    row.found = QStringLiteral("%1, %2").arg(platform, screens.join(QStringLiteral("; ")));
+    row.found = QStringLiteral("%1, %2").arg(platform, joined_clauses(screens));
     return row;
 }
 

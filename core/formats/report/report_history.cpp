@@ -4,6 +4,7 @@
 #include "formats/report/inside/report_method.h"
 #include "formats/report/inside/report_parts.h"
 #include "formats/text/safety_words.h"
+#include "model/history_reason.h"
 
 #include <algorithm>
 
@@ -73,7 +74,7 @@ void add_rows(Table& table, const ReportedRun& run, const ReportBuilder& builder
                                   Message(format_iso8601(history.versions.front().values.time_ms, zone)),
                                   first_words(history.versions.front().values, form, builder.own_affairs),
                                   change_words(before, after, zone, form, builder.own_affairs), Message(format_iso8601(after.written_ms, zone)),
-                                  after.reason.empty() ? say(phrase("report", "none given")) : Message(after.reason)});
+                                  after.reason.empty() ? say(phrase("report", "none given")) : say_reason(after.reason)});
         }
 }
 

@@ -11,6 +11,7 @@
 #include <QPlainTextEdit>
 #include <QProgressBar>
 #include <QRegularExpression>
+#include <QScrollArea>
 #include <QTabBar>
 #include <QTableView>
 #include <QTextEdit>
@@ -71,6 +72,21 @@ TEST_F(AccessTest, every_control_has_a_name_and_a_role_that_tells_what_it_does) 
         }
     });
     expect_none(looked_at, 1000);
+}
+
+TEST_F(AccessTest, every_area_that_scrolls_is_called_as_what_it_holds) {
+    int looked_at = 0;
+    everywhere([&](QWidget& root, const QString& place) {
+        for (auto* area : root.findChildren<QScrollArea*>()) {
+            if (!area->isVisibleTo(&root) || area->window() != root.window()) continue;
+            ++looked_at;
+            const QString name = spoken_name(*area).trimmed();
+            if (name.isEmpty()) complain(place, called(*area) + QStringLiteral(" has no name"));
+            else if (is_for_developers(name) || name.contains(QLatin1Char('<')))
+                complain(place, called(*area) + QStringLiteral(" is called ") + name);
+        }
+    });
+    expect_none(looked_at, 40);
 }
 
 TEST_F(AccessTest, no_two_controls_of_a_page_or_form_are_called_alike) {

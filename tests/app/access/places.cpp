@@ -85,6 +85,21 @@ void AccessTest::SetUp() {
     WindowTest::SetUp();
     trigger("sampleLogbookAction");
     ASSERT_TRUE(document.isOpen()) << message().toStdString();
+    // What is done here stays out of the sample that other tests open.
+    prompts.to_save = file("bench.ullage");
+    trigger("saveCopyAction");
+    window->openLogbook(file("bench.ullage"));
+    ASSERT_TRUE(document.isOpenAt(file("bench.ullage"))) << message().toStdString();
+    // A test that runs, and a load list, so that there is something to end and to change.
+    window->showUnit(document.units().front().uuid);
+    start_run();
+    LoadList list;
+    list.name = "Camp";
+    list.appliances.push_back({});
+    list.appliances.back().name = "Lamp";
+    list.appliances.back().power_w = 12;
+    list.appliances.back().hours_per_day = 4;
+    ASSERT_TRUE(document.addLoadList(list)) << "the load list";
     settle();
 }
 
@@ -121,7 +136,10 @@ void AccessTest::at_every_page(const std::function<void(QWidget&, const QString&
     }
 }
 
-void AccessTest::open_every_entry(const QString& where, const QSet<QString>& menus, const std::function<void(QWidget&, const QString&)>& look) {
+void AccessTest::open_every_entry(const QString& where, const std::function<void()>& go_there, const QSet<QString>& menus,
+                                  const std::function<void(QWidget&, const QString&)>& look) {
+    go_there();
+    settle();
     for (auto* entry : window->findChildren<QAction*>()) {
         const QString name = entry->objectName();
         const bool opens = entry->text().endsWith(QStringLiteral("…")) || menus.contains(name);
@@ -129,7 +147,10 @@ void AccessTest::open_every_entry(const QString& where, const QSet<QString>& men
         entry->trigger();
         settle();
         QDialog* dialog = dialog_in_sight(*window);
-        if (!dialog) continue;
+        if (!dialog) {
+            go_there(); // it may have led elsewhere
+            continue;
+        }
         const QString place = where + QStringLiteral(": ") + dialog->windowTitle();
         if (auto* more = dialog->findChild<QPushButton*>(QStringLiteral("moreFieldsButton")); more && more->isVisible()) more->click();
         settle();
@@ -144,22 +165,19 @@ void AccessTest::at_every_dialog(const std::function<void(QWidget&, const QStrin
     const QSet<QString> others{QStringLiteral("keysAndWordsAction"), QStringLiteral("methodAction"), QStringLiteral("aboutAction"),
                                QStringLiteral("checkInstallationAction"), QStringLiteral("cautionsAction")};
     prompts.to_open = {QString::fromStdString((source_dir() / "sample-data" / "02-pelm-900-drain-64-w.csv").string())};
-    window->showUnit(document.units().front().uuid);
-    settle();
-    open_every_entry(QStringLiteral("a unit"), others, look);
-    for (const auto& record : document.runs()) {
-        const bool running = record->run.end == RunEnd::still_running;
-        if (!running && record != document.runs().front()) continue;
-        window->showRun(record->run.uuid);
-        settle();
-        open_every_entry(running ? QStringLiteral("a running test") : QStringLiteral("a run"), {}, look);
-    }
-    window->showLoadLists();
-    settle();
-    open_every_entry(QStringLiteral("load lists"), {}, look);
-    window->showComparison();
-    settle();
-    open_every_entry(QStringLiteral("comparison"), {}, look);
+    open_every_entry(
+        QStringLiteral("a unit"), [this] { window->showUnit(document.units().front().uuid); }, others, look);
+    std::vector<RunId> looked_at{document.runs().front()->run.uuid};
+    for (const auto* record : document.runs())
+        if (record->run.end == RunEnd::still_running) looked_at.push_back(record->run.uuid);
+    for (const RunId& run : looked_at)
+        open_every_entry(
+            document.run(run)->run.end == RunEnd::still_running ? QStringLiteral("a running test") : QStringLiteral("a run"),
+            [this, run] { window->showRun(run); }, {}, look);
+    open_every_entry(
+        QStringLiteral("load lists"), [this] { window->showLoadLists(); }, {}, look);
+    open_every_entry(
+        QStringLiteral("comparison"), [this] { window->showComparison(); }, {}, look);
 }
 
 void AccessTest::everywhere(const std::function<void(QWidget&, const QString&)>& look) {

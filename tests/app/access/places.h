@@ -20,15 +20,18 @@ protected:
     void at_every_dialog(const std::function<void(QWidget& root, const QString& place)>& look);
     void everywhere(const std::function<void(QWidget& root, const QString& place)>& look);
 
+    /// The same at each tab within `part`, which stands in `root`; once where there is none.
+    void at_every_tab(QWidget& root, QWidget& part, const QString& place, const std::function<void(QWidget&, const QString&)>& look);
+    void settle() const;
+
     /// Keeps what is wrong once, with the first place where it is.
     void complain(const QString& place, const QString& what);
     /// Expects no complaint, and that at least so many things were looked at.
     void expect_none(int looked_at, int at_least) const;
 
 private:
-    void settle() const;
-    void at_every_tab(QWidget& root, QWidget& part, const QString& place, const std::function<void(QWidget&, const QString&)>& look);
-    void open_every_entry(const QString& where, const QSet<QString>& menus, const std::function<void(QWidget&, const QString&)>& look);
+    void open_every_entry(const QString& where, const std::function<void()>& go_there, const QSet<QString>& menus,
+                          const std::function<void(QWidget&, const QString&)>& look);
 
     QStringList complaints_;
     QSet<QString> known_;

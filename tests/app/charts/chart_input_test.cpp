@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAccessible>
 #include <QApplication>
 #include <QGraphicsView>
 #include <QImage>
@@ -266,6 +267,84 @@ TEST(VesselRowInput, a_click_names_the_vessel) {
     QTest::mouseClick(&row, Qt::LeftButton, Qt::NoModifier, QPoint(400, 200));
     ASSERT_EQ(spy.count(), 1);
     EXPECT_EQ(spy[0][0].toInt(), 2);
+}
+
+namespace {
+
+class VesselKeys : public testing::Test {
+protected:
+    void SetUp() override {
+        row.resize(640, 320);
+        row.setContent(sample::vessels());
+        row.show();
+        row.activateWindow();
+        row.setFocus();
+        QApplication::processEvents();
+    }
+    void press(Qt::Key key) { QTest::keyClick(&row, key); }
+
+    VesselRow row;
+};
+
+} // namespace
+
+TEST_F(VesselKeys, arrows_go_from_vessel_to_vessel_and_enter_or_space_does_what_a_click_does) {
+    ASSERT_TRUE(row.focusPolicy() & Qt::TabFocus);
+    const int last = static_cast<int>(row.content().columns.size()) - 1;
+    ASSERT_GE(last, 2);
+    QSignalSpy spy(&row, &VesselRow::vesselClicked);
+    EXPECT_EQ(row.current(), 0);
+    press(Qt::Key_Left);
+    EXPECT_EQ(row.current(), 0) << "none before the first";
+    press(Qt::Key_Right);
+    press(Qt::Key_Return);
+    press(Qt::Key_End);
+    press(Qt::Key_Right);
+    press(Qt::Key_Space);
+    press(Qt::Key_Home);
+    EXPECT_EQ(row.current(), 0);
+    ASSERT_EQ(spy.count(), 2);
+    EXPECT_EQ(spy[0][0].toInt(), 1);
+    EXPECT_EQ(spy[1][0].toInt(), last);
+    row.setContent({{}, {}, QStringLiteral("none")});
+    EXPECT_EQ(row.focusPolicy(), Qt::NoFocus) << "nothing to go to";
+}
+
+TEST_F(VesselKeys, the_vessel_they_are_at_is_marked_while_the_row_has_the_keyboard) {
+    const auto drawn = [this](int column) { return row.grab(row.columnPlace(column).toAlignedRect()).toImage(); };
+    const QImage first = drawn(0), second = drawn(1);
+    press(Qt::Key_Right);
+    EXPECT_NE(drawn(0), first);
+    EXPECT_NE(drawn(1), second);
+    row.clearFocus();
+    EXPECT_EQ(drawn(1), second);
+}
+
+TEST_F(VesselKeys, the_tree_has_a_part_for_each_vessel_that_tells_its_facts_and_can_be_pressed) {
+    auto* face = QAccessible::queryAccessibleInterface(&row);
+    ASSERT_TRUE(face);
+    ASSERT_EQ(face->childCount(), static_cast<int>(row.content().columns.size()));
+    for (int column = 0; column < face->childCount(); ++column) {
+        const VesselColumn& shown = row.content().columns[static_cast<std::size_t>(column)];
+        auto* part = face->child(column);
+        ASSERT_TRUE(part && part->isValid());
+        EXPECT_EQ(face->indexOfChild(part), column);
+        EXPECT_EQ(part->text(QAccessible::Name), shown.name);
+        for (const QString& fact : vessel_facts(shown)) EXPECT_TRUE(part->text(QAccessible::Description).contains(fact)) << fact.toStdString();
+        const QPoint middle = part->rect().center();
+        EXPECT_EQ(face->childAt(middle.x(), middle.y()), part);
+    }
+    press(Qt::Key_Right);
+    EXPECT_EQ(face->focusChild(), face->child(1));
+    EXPECT_TRUE(face->child(1)->state().focused);
+    EXPECT_FALSE(face->child(0)->state().focused);
+    QSignalSpy spy(&row, &VesselRow::vesselClicked);
+    face->child(2)->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_EQ(spy[0][0].toInt(), 2);
+    auto* gone = face->child(2);
+    row.setContent({{}, {row.content().columns.front()}, {}});
+    EXPECT_FALSE(gone->isValid());
 }
 
 } // namespace ullage

@@ -1,13 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program says once it speaks another language.
 #include "base/quantity.h"
+#include "base/result.h"
+#include "document/document.h"
 #include "formats/entry/entry_text.h"
+#include "models/readings_rows.h"
+#include "style/clauses.h"
 #include "style/languages.h"
 #include "style/numbers.h"
 #include "style/words.h"
+#include "support/fake_clock.h"
+#include "support/temp_folder.h"
 
 #include <QDialogButtonBox>
 #include <QPushButton>
+#include <QUndoStack>
 #include <gtest/gtest.h>
 
 #include <thread>
@@ -52,6 +59,15 @@ TEST_F(Speaking, numbers_and_dates_take_the_form_of_the_language) {
     EXPECT_EQ(date_text(moment, "UTC"), "14 mai 2027");
 }
 
+TEST_F(Speaking, french_sets_a_space_that_does_not_break_before_a_semicolon_and_a_colon) {
+    const Error error{Failure::bad_input, "a", "b", "c"};
+    EXPECT_EQ(error.sentence(), "b: a; c");
+    speak(QStringLiteral("fr"));
+    EXPECT_EQ(error.sentence(), "b\u00A0: a\u202F; c");
+    EXPECT_EQ(joined_clauses({"a", "", "b"}), QStringLiteral("a\u202F; b"));
+    EXPECT_EQ(error.message().english(), "b: a; c");
+}
+
 TEST_F(Speaking, a_moment_may_be_typed_in_english_and_in_the_language_of_the_window) {
     const UtcMs now = parse_iso8601("2027-05-15T02:41Z", "UTC").value();
     const auto moment = [now](const char* text) {
@@ -82,6 +98,31 @@ TEST_F(Speaking, a_range_of_times_can_be_parted_at_its_word) {
         EXPECT_NE(say(phrase("forecast", "in %1 to %2 h"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
         EXPECT_NE(say(phrase("forecast", "in %1 to %2 min"), "3", "4").text().find(to), std::string::npos) << each.code.toStdString();
     }
+}
+
+TEST_F(Speaking, a_history_keeps_the_reasons_of_the_program_in_english_and_shows_them_translated) {
+    speak(QStringLiteral("de"));
+    const test::TempFolder folder;
+    test::FakeClock clock;
+    Document document(clock);
+    ASSERT_TRUE(document.create(QString::fromStdString((folder / "bench.ullage").string())));
+    Unit unit;
+    unit.name = "Osk 1200";
+    ullage::Run run;
+    run.unit_uuid = document.addUnit(unit).value().uuid;
+    ReadingValues values;
+    values.time_ms = clock.now_ms();
+    values.gauge_percent = 71;
+    const ReadingId reading = document.record(document.addRun(run).value().uuid, values).value().uuid;
+    document.undoStack().undo();
+    document.undoStack().redo();
+    const auto history = document.history(reading);
+    ASSERT_TRUE(history && history.value().size() == 3);
+    EXPECT_EQ(history.value()[1].reason, "undone");
+    EXPECT_EQ(history.value()[2].reason, "redone");
+    const QStringList shown = history_lines(history.value(), "UTC");
+    EXPECT_TRUE(shown[1].endsWith(QStringLiteral("(rückgängig gemacht)"))) << shown[1].toStdString();
+    EXPECT_TRUE(shown[2].endsWith(QStringLiteral("(wiederholt)"))) << shown[2].toStdString();
 }
 
 TEST_F(Speaking, a_thread_that_makes_a_report_in_another_language_changes_no_other) {

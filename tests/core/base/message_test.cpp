@@ -3,6 +3,7 @@
 #include "base/language.h"
 #include "base/message.h"
 #include "base/quantity.h"
+#include "base/result.h"
 
 #include <gtest/gtest.h>
 
@@ -17,9 +18,13 @@ namespace {
 class Turned : public Language {
 public:
     std::string words(const Phrase& phrase, std::optional<long> count) const override {
-        static const std::map<std::string, std::string> known{
-            {"%1 of %2", "%2: davon %1"}, {"%n readings", "%n Ablesungen"}, {"at least %1", "mindestens %1"}, {"it is over", "über ist es"},
-            {"%1 May", "%1. Mai"},        {"%1 and %2", "%1 und %2"}};
+        static const std::map<std::string, std::string> known{{"%1 of %2", "%2: davon %1"},
+                                                              {"%n readings", "%n Ablesungen"},
+                                                              {"at least %1", "mindestens %1"},
+                                                              {"it is over", "über ist es"},
+                                                              {"%1 May", "%1. Mai"},
+                                                              {"%1 and %2", "%1 und %2"},
+                                                              {"%1; %2", "%1 -- %2"}};
         if (count == 1 && phrase.english_one) return "eine Ablesung";
         const auto found = known.find(phrase.english);
         return found == known.end() ? phrase.english : found->second;
@@ -80,6 +85,17 @@ TEST(Message, lists_sentences_and_beginnings_follow_one_another) {
     const SpeakingIn speaking(turned);
     EXPECT_EQ(begin_sentence(say(phrase("test", "it is over"))).text(), "Über ist es");
     EXPECT_EQ(say_list({"a", "b"}).text(), "a und b");
+}
+
+TEST(Message, clauses_are_parted_as_the_language_parts_them) {
+    const Error error{Failure::bad_input, say(phrase("test", "it is over")), "a.csv", "wait"};
+    EXPECT_EQ(error.sentence(), "a.csv: it is over; wait");
+    EXPECT_EQ(say_joined({"a", "b", "c"}, "; ").text(), "a; b; c");
+    const SpeakingIn speaking(turned);
+    EXPECT_EQ(error.sentence(), "a.csv: über ist es -- wait");
+    EXPECT_EQ(error.message().english(), "a.csv: it is over; wait");
+    EXPECT_EQ(say_joined({"a; b", "c"}, "; ").text(), "a; b -- c") << "a name keeps what it has";
+    EXPECT_EQ(say_joined({"a", "b"}, ", ").text(), "a, b");
 }
 
 TEST(Message, leaves_out_what_is_said_in_a_context) {
