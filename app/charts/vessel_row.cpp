@@ -9,6 +9,7 @@
 #include "style/theme.h"
 
 #include <QFontMetricsF>
+#include <QFocusEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -167,7 +168,7 @@ void VesselRow::paintEvent(QPaintEvent* event) {
     painter.setClipRect(event->rect());
     const ChartLook look = screen_look(*this);
     paint_vessel_row(painter, content_, QRectF(rect()).adjusted(8, 8, -8, -8), look);
-    if (!hasFocus() || current_ < 0) return;
+    if (!hasFocus() || !by_keys_ || current_ < 0) return;
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(look.palette.accent, focus_line_px));
     painter.drawRoundedRect(columnPlace(current_).adjusted(focus_line_px, focus_line_px, -focus_line_px, -focus_line_px), spacing::small_radius_px,
@@ -217,6 +218,7 @@ void VesselRow::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void VesselRow::keyPressEvent(QKeyEvent* event) {
+    by_keys_ = true;
     int to = current_;
     switch (event->key()) {
     case Qt::Key_Left: --to; break;
@@ -234,6 +236,10 @@ void VesselRow::keyPressEvent(QKeyEvent* event) {
 
 void VesselRow::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
+    // A window gives it to its first part too, when it comes to the front.
+    const Qt::FocusReason reason = event->reason();
+    if (reason == Qt::MouseFocusReason) by_keys_ = false;
+    else if (reason != Qt::ActiveWindowFocusReason && reason != Qt::PopupFocusReason) by_keys_ = true;
     speak_vessel(*this);
     update();
 }

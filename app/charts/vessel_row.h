@@ -86,6 +86,7 @@ private:
 
     VesselRowContent content_;
     int current_ = -1;
+    bool by_keys_ = false; ///< the keyboard was brought here by keys, so that its place is marked
 };
 
 } // namespace ullage

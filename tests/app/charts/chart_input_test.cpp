@@ -310,11 +310,17 @@ TEST_F(VesselKeys, arrows_go_from_vessel_to_vessel_and_enter_or_space_does_what_
     EXPECT_EQ(row.focusPolicy(), Qt::NoFocus) << "nothing to go to";
 }
 
-TEST_F(VesselKeys, the_vessel_they_are_at_is_marked_while_the_row_has_the_keyboard) {
+TEST_F(VesselKeys, the_vessel_they_are_at_is_marked_while_the_row_has_the_keyboard_by_keys) {
     const auto drawn = [this](int column) { return row.grab(row.columnPlace(column).toAlignedRect()).toImage(); };
+    row.clearFocus();
     const QImage first = drawn(0), second = drawn(1);
-    press(Qt::Key_Right);
+    row.setFocus(Qt::ActiveWindowFocusReason);
+    EXPECT_EQ(drawn(0), first) << "the window has come to the front, nobody has gone here";
+    row.clearFocus();
+    row.setFocus(Qt::TabFocusReason);
     EXPECT_NE(drawn(0), first);
+    press(Qt::Key_Right);
+    EXPECT_EQ(drawn(0), first);
     EXPECT_NE(drawn(1), second);
     row.clearFocus();
     EXPECT_EQ(drawn(1), second);
