@@ -8,8 +8,8 @@
 #include "style/spacing.h"
 #include "style/theme.h"
 
-#include <QFontMetricsF>
 #include <QFocusEvent>
+#include <QFontMetricsF>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
