@@ -15,6 +15,7 @@
 #include "style/languages.h"
 #include "style/words.h"
 #include "window/main_window.h"
+#include "window/remembered_page.h"
 
 #include <QApplication>
 #include <QFile>
@@ -75,8 +76,10 @@ int run_window(int argc, char** argv, const Asked& asked) {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/ullage/desktop/ullage.svg")));
     ullage::Settings settings;
     speak_as_asked(asked.language, settings.language());
-    ullage::prepare_appearance(application, settings);
     const ullage::SystemClock clock;
+    const auto named = asked.args.empty() ? std::nullopt : std::optional(QFile::decodeName(asked.args.front().c_str()));
+    const auto logbook = ullage::logbook_of_start(settings, clock, named);
+    ullage::prepare_appearance(application, settings);
     ullage::Document document(clock);
     ullage::DialogPrompts prompts;
     ullage::DesktopNotifier notifier;
@@ -92,8 +95,7 @@ int run_window(int argc, char** argv, const Asked& asked) {
     };
     constexpr int longest_unseen_ms = 150;
     QTimer::singleShot(longest_unseen_ms, &window, show);
-    if (asked.args.empty()) window.openLastLogbook();
-    else window.openLogbook(QFile::decodeName(asked.args.front().c_str()));
+    if (logbook) window.openAhead(*logbook);
     show();
     return QApplication::exec();
 }

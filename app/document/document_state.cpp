@@ -39,6 +39,7 @@ void Document::State::takeOver(OpenedLogbook opened) {
     load_lists = std::move(opened.content.load_lists);
     method = std::move(opened.content.method);
     publisher = std::move(opened.content.publisher);
+    if (opened.judged) casebook.take_over(*opened.judged);
     casebook.set_options(options_from(method));
     keepRuns(std::move(opened.content.runs));
 }

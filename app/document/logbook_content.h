@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casebook/casebook.h"
 #include "store/logbook.h"
 #include "store/recorder_of.h"
 
@@ -29,6 +30,7 @@ struct LogbookContent {
 struct OpenedLogbook {
     Logbook book;
     LogbookContent content;
+    std::unique_ptr<Casebook> judged = {}; ///< what the runs of `content` say, as far as it is worked out already; null where nothing is
 };
 
 /// Opens a logbook for recording and reads all of it; for looking where another program records into it. Any thread. Errors: those of Logbook::open

@@ -2,9 +2,10 @@
 // Logbooks as files.
 #include "window/file_controller.h"
 
-#include "document/logbook_content.h"
+#include "document/logbook_ahead.h"
 #include "document/sample_logbook.h"
 #include "pages/run/run_page.h"
+#include "services/background_work.h"
 #include "services/prompts.h"
 #include "services/settings.h"
 #include "style/words.h"
@@ -31,16 +32,16 @@ void FileController::chooseLogbook() {
     if (!files.isEmpty()) openLogbook(files.constFirst());
 }
 
-std::optional<Result<void>> FileController::openBeside(const QString& path, Cancelling cancelling) {
+std::optional<Result<void>> FileController::openBeside(const QString& path, const Opening& open) {
     std::optional<Result<OpenedLogbook>> found;
     bool cancelled = false;
     work_beside(
         window_, tr("Opening %1").arg(shown_path(QFileInfo(path).fileName())),
         [&](WorkProgress& progress) {
-            found.emplace(ullage::open_logbook(path, document_.clock(), &progress.cancelling()));
+            found.emplace(open(progress.cancelling()));
             cancelled = progress.cancelled();
         },
-        cancelling);
+        Cancelling::offered);
     if (cancelled) return std::nullopt;
     if (!*found) return Result<void>(found->error());
     document_.adopt(std::move(*found).value());
@@ -49,19 +50,22 @@ std::optional<Result<void>> FileController::openBeside(const QString& path, Canc
 
 void FileController::openLogbook(const QString& path) {
     // Opening the open one again shows it anew; one open for looking may be free to be recorded into by now.
-    const auto opened =
-        document_.isOpenAt(path) && !document_.isLooking() ? std::optional(document_.open(path)) : openBeside(path, Cancelling::offered);
+    if (document_.isOpenAt(path) && !document_.isLooking()) return tellOpened(path, document_.open(path));
+    tellOpened(path, openBeside(path, [&](const std::atomic<bool>& cancelled) { return open_logbook(path, document_.clock(), &cancelled); }));
+}
+
+void FileController::openAhead(LogbookAhead& ahead) {
+    pages_.makeRememberedPage(ahead.path()); // which costs no time while the file is being read
+    tellOpened(ahead.path(), openBeside(ahead.path(), [&](const std::atomic<bool>& cancelled) { return ahead.take(cancelled); }));
+}
+
+void FileController::tellOpened(const QString& path, const std::optional<Result<void>>& opened) {
     if (!opened) return messages_->showNote(tr("%1 was not opened.").arg(shown_path(QFileInfo(path).fileName())));
     if (!*opened && opened->error().failure == Failure::not_found) {
         settings_.removeRecentFile(path);
         if (pages_.welcome().isMade()) pages_.welcome()->setRecentFiles(settings_.recentFiles());
     }
     tell(*opened);
-}
-
-void FileController::openLastLogbook() {
-    const auto last = settings_.lastFile();
-    if (!last.isEmpty() && QFileInfo::exists(last)) openLogbook(last);
 }
 
 void FileController::openSample() {

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "services/background_work.h"
+#include "document/logbook_content.h"
 #include "window/controller.h"
 
 #include <QList>
 #include <QStringList>
 
+#include <atomic>
+#include <functional>
 #include <optional>
 
 class QMenu;
@@ -14,6 +16,7 @@ class QUrl;
 
 namespace ullage {
 
+class LogbookAhead;
 class PhotoDialog;
 
 /// Logbooks as files, and what goes into the open one and out of it as a file: run sheets, readings, photos.
@@ -27,7 +30,7 @@ public:
     /// Opens a logbook; says why not where it cannot be opened, leaving what was open.
     void openLogbook(const QString& path);
     /// Opens the logbook that was open when the program last ended, where it still exists.
-    void openLastLogbook();
+    void openAhead(LogbookAhead& ahead); ///< takes over what is being opened
     void openSample();
     void saveCopy();
     /// Saves what is open under another name and opens that, with what is half typed; for a file that others took away.
@@ -63,7 +66,10 @@ public:
 
 private:
     Result<void> saveBeside(const QString& path);
-    std::optional<Result<void>> openBeside(const QString& path, Cancelling cancelling); ///< nothing where it was cancelled
+    using Opening = std::function<Result<OpenedLogbook>(const std::atomic<bool>& cancelled)>;
+    /// Does `open` beside the window and adopts what it gives; nothing where it was cancelled.
+    std::optional<Result<void>> openBeside(const QString& path, const Opening& open);
+    void tellOpened(const QString& path, const std::optional<Result<void>>& opened);
 };
 
 } // namespace ullage

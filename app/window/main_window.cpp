@@ -372,7 +372,7 @@ void MainWindow::fitScreen() {
 }
 
 void MainWindow::openLogbook(const QString& path) { files_->openLogbook(path); }
-void MainWindow::openLastLogbook() { files_->openLastLogbook(); }
+void MainWindow::openAhead(LogbookAhead& ahead) { files_->openAhead(ahead); }
 void MainWindow::importSheets(const QStringList& paths) { files_->importSheets(paths); }
 void MainWindow::importLog(const QString& path) { logs_->importLog(path); }
 void MainWindow::showUnit(const UnitId& unit_uuid) { pages_->showUnit(unit_uuid); }

@@ -28,6 +28,7 @@ class GuideBar;
 class GuideController;
 class JoinController;
 class LoadListController;
+class LogbookAhead;
 class LogbookTreeModel;
 class LogController;
 class TableController;
@@ -60,8 +61,8 @@ public:
 
     /// Opens a logbook; says why not where it cannot be opened, leaving what was open.
     void openLogbook(const QString& path);
-    /// Opens the logbook that was open when the program last ended, where it still exists.
-    void openLastLogbook();
+    /// Takes over a logbook that is being opened, see logbook_of_start(); says why not where it cannot be opened.
+    void openAhead(LogbookAhead& ahead);
     /// Imports run sheets and shows the last of them. Each that cannot be read is named with its reason.
     void importSheets(const QStringList& paths);
     /// Opens the form for a meter's log that goes into the run shown.

@@ -12,10 +12,10 @@
 #include "services/analyse_units.h"
 #include "services/settings.h"
 #include "style/words.h"
+#include "window/remembered_page.h"
 #include "window/welcome_page.h"
 
 #include <QSplitter>
-#include <QStringList>
 #include <QTimer>
 
 #include <algorithm>
@@ -25,7 +25,6 @@ namespace ullage {
 namespace {
 
 constexpr int rest_between_pages_ms = 20; ///< for what the user does meanwhile
-const QString page_name = QStringLiteral("page");
 
 } // namespace
 
@@ -201,17 +200,23 @@ void PageStack::rememberPage() {
     if (!document_.isOpen()) return;
     const PageEntry* page = currentPage();
     if (!page) return; // what stands there while a logbook is being opened was not chosen
-    settings_.remember(page_name, QStringList{document_.path(), page->name, raw_text(page->uuid())}.join(QLatin1Char('\n')));
+    remember_page(settings_, document_.path(), {page->name, page->uuid()});
 }
 
 bool PageStack::showRememberedPage() {
-    const auto parts = settings_.remembered(page_name).split(QLatin1Char('\n'));
-    if (parts.size() != 3 || parts[0] != document_.path()) return false;
-    const auto uuid = utf8_of(parts[2]);
-    const auto entry = std::ranges::find(page_table_, parts[1], &PageEntry::name);
-    if (entry == page_table_.end() || !entry->is_there(uuid)) return false;
-    entry->show(uuid);
+    const auto remembered = remembered_page(settings_, document_.path());
+    if (!remembered) return false;
+    const auto entry = std::ranges::find(page_table_, remembered->name, &PageEntry::name);
+    if (entry == page_table_.end() || !entry->is_there(remembered->uuid)) return false;
+    entry->show(remembered->uuid);
     return true;
+}
+
+void PageStack::makeRememberedPage(const QString& logbook) {
+    const auto remembered = remembered_page(settings_, logbook);
+    if (!remembered) return;
+    const auto entry = std::ranges::find(page_table_, remembered->name, &PageEntry::name);
+    if (entry != page_table_.end()) entry->make();
 }
 
 void PageStack::restoreSplitters(const QWidget& page) {

@@ -67,7 +67,8 @@ public:
     void showDefaultPage();
     /// The page of this row, or of this kind of rows, in the tree.
     void showRow(LogbookTreeModel::Row row, const std::string& uuid);
-    [[nodiscard]] bool showRememberedPage(); ///< false where it is not of this logbook, or is gone
+    [[nodiscard]] bool showRememberedPage();         ///< false where it is not of this logbook, or is gone
+    void makeRememberedPage(const QString& logbook); ///< where the page remembered is of that logbook, ahead of showing it
     void rememberPage();
     void leaveWhatIsGone(); ///< another page, where what is shown has been withdrawn
     void forget();          ///< what is shown; another logbook is open

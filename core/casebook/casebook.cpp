@@ -89,6 +89,15 @@ void Casebook::set_options(const MeasureOptions& options) {
     set_runs(std::move(same));
 }
 
+void Casebook::take_over(Casebook& other) {
+    const std::scoped_lock lock(mutex_, other.mutex_);
+    options_ = other.options_;
+    runs_ = std::exchange(other.runs_, {});
+    units_ = std::exchange(other.units_, {});
+    cases_ = std::exchange(other.cases_, {});
+    pooled_ = std::exchange(other.pooled_, std::nullopt);
+}
+
 MeasureOptions Casebook::given_options() const {
     const std::lock_guard lock(mutex_);
     return options_;

@@ -37,6 +37,9 @@ public:
     /// Takes these runs in place of those before, in this order; those of a unit need not stand together. Answers that rest on runs which are the
     /// same objects as before stay.
     void set_runs(SharedRuns runs);
+    /// Takes the options, the runs and the answers of another, which is empty afterwards; the source of histories stays its own. Nobody may be asking
+    /// the other meanwhile.
+    void take_over(Casebook& other);
     /// Takes these for granted from now on, in place of those before. No answer stays that went by others.
     void set_options(const MeasureOptions& options);
 

@@ -11,6 +11,7 @@
 #include "services/settings.h"
 #include "support/temp_folder.h"
 #include "window/main_window.h"
+#include "window/remembered_page.h"
 
 #include <benchmark/benchmark.h>
 
@@ -42,12 +43,13 @@ int open_window(int count, char** words, const char* logbook, const char* settin
     const bench::FirstPaint first_paint(application);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     Settings settings(QString::fromLocal8Bit(settings_file));
-    prepare_appearance(application, settings);
     const SystemClock clock;
+    const auto ahead = logbook_of_start(settings, clock, QString::fromLocal8Bit(logbook));
+    prepare_appearance(application, settings);
     Document document(clock);
     DialogPrompts prompts;
     MainWindow window(document, settings, prompts);
-    window.openLogbook(QString::fromLocal8Bit(logbook));
+    window.openAhead(*ahead);
     apply_appearance(application, settings);
     window.show();
     return QApplication::exec();

@@ -364,7 +364,7 @@ TEST_F(BenchTest, the_program_opens_where_it_stood) {
         window.reset();
         document.close();
         show_again();
-        window->openLastLogbook();
+        open_last_logbook();
         EXPECT_EQ(document.path(), path);
         EXPECT_EQ(page(), where);
         if (page() == "runPage") {

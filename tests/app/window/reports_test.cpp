@@ -145,7 +145,7 @@ TEST_F(WindowTest, units_of_another_logbook_stand_in_the_report_and_are_remember
     window.reset();
     document.close();
     show();
-    window->openLastLogbook();
+    open_last_logbook();
     ASSERT_EQ(page(), QStringLiteral("comparisonPage"));
     EXPECT_TRUE(QTest::qWaitFor([this] { return find<QTableView>("comparisonView")->model()->rowCount() == 2; }));
     prompts.to_open = {file("bench.ullage")};

@@ -86,7 +86,7 @@ TEST_F(WindowTest, the_last_logbook_opens_at_the_next_start) {
     window->close();
     document.close();
     show();
-    window->openLastLogbook();
+    open_last_logbook();
     EXPECT_TRUE(document.isOpen());
     EXPECT_EQ(page(), "unitPage");
 }

@@ -7,6 +7,7 @@
 #include "support/temp_folder.h"
 #include "support_qt/fake_prompts.h"
 #include "window/main_window.h"
+#include "window/remembered_page.h"
 
 #include <gtest/gtest.h>
 
@@ -30,6 +31,11 @@ protected:
         window->resize(1280, 800);
         window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    }
+
+    /// As the program does at its start.
+    void open_last_logbook() {
+        if (const auto last = logbook_of_start(settings, clock)) window->openAhead(*last);
     }
 
     [[nodiscard]] QString file(const char* name) const { return QString::fromStdString((folder / name).string()); }

@@ -47,6 +47,20 @@ std::shared_ptr<const RunRecord> with_a_reading(const RunRecord& record) {
     return std::make_shared<const RunRecord>(std::move(longer));
 }
 
+TEST(Casebook, takes_over_the_answers_of_another_with_its_runs) {
+    const SharedRuns runs = shared_scenario();
+    Casebook other({}, MeasureOptions{});
+    other.set_runs(runs);
+    const auto fit = other.fit(runs.front()->unit.uuid);
+    const auto analysis = other.analysis(runs.front()->run.uuid);
+    Casebook casebook;
+    casebook.take_over(other);
+    EXPECT_TRUE(other.runs().empty());
+    casebook.set_runs(runs);
+    EXPECT_EQ(casebook.fit(runs.front()->unit.uuid), fit) << "worked out again";
+    EXPECT_EQ(casebook.analysis(runs.front()->run.uuid), analysis) << "worked out again";
+}
+
 TEST(Casebook, gives_what_analysis_projection_fit_and_claims_give_by_hand) {
     const SharedRuns runs = shared_scenario();
     Casebook casebook;
