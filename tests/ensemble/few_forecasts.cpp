@@ -38,7 +38,8 @@ RunSetup few_forecast(FewFamily family, int readings, double share, std::uint64_
     return setup;
 }
 
-UnitFit charged_before(const RunSetup& setup, const SimulatedRun& run, std::uint64_t seed) {
+UnitFit charged_before(ChargeBefore how, const RunSetup& setup, const SimulatedRun& run, std::uint64_t seed) {
+    if (how == ChargeBefore::none) return {};
     Random random(seed + 29);
     const auto noted = [&](double hours_before, double gauge_percent, std::optional<double> register_wh) {
         Reading reading;
@@ -54,7 +55,9 @@ UnitFit charged_before(const RunSetup& setup, const SimulatedRun& run, std::uint
     charge.run.end = RunEnd::stopped_by_tester;
     const double meter = (1 + run.truth.gain_error_percent / 100) / setup.meter->meter.correction;
     const double charged_wh = run.truth.full_drain_wh / random.uniform(0.7, 0.9) * meter;
-    charge.readings = {noted(20, 0, 100.0), noted(15, 100, 100 + std::floor(charged_wh))};
+    if (how == ChargeBefore::to_full)
+        charge.readings = {noted(20, 0, 100.0), noted(16, 100, 100 + std::floor(0.98 * charged_wh)), noted(15, 100, 100 + std::floor(charged_wh))};
+    else charge.readings = {noted(20, 0, 100.0), noted(15, 100, 100 + std::floor(random.uniform(0.8, 1) * charged_wh))};
     return fit_unit({drain, charge});
 }
 

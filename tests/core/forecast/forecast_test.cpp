@@ -93,12 +93,12 @@ TEST(Forecast, what_an_earlier_charge_put_in_bounds_what_is_left) {
     unmoved.record().run.end = RunEnd::still_running;
     unmoved.at(0, 100, 0).at(1.5, 100, 120).at(3, 100, 240);
     const RunForecast by_label = forecast_of(unmoved.record());
-    const RunForecast charged = forecast_of(unmoved.record(), charged_with(700));
+    const RunForecast charged = forecast_of(unmoved.record(), charged_with(700, 20));
     ASSERT_TRUE(by_label.cut_off && charged.cut_off) << charged.cut_off_reason;
     EXPECT_EQ(charged.basis, ForecastBasis::label);
     EXPECT_LT(width_h(*charged.cut_off), width_h(*by_label.cut_off));
-    EXPECT_LE(hours_between(RecordBuilder::moment_ms(0), charged.cut_off->upper_ms), 1.1 * 700 / 80) << "no unit gives more than it got";
-    EXPECT_NE(charged.cut_off_reason.text().find("the 700 Wh that an earlier charge from cut-off to full took in"), std::string::npos)
+    EXPECT_LE(hours_between(RecordBuilder::moment_ms(0), charged.cut_off->upper_ms), 1.1 * 720 / 80) << "no unit gives more than it got";
+    EXPECT_NE(charged.cut_off_reason.text().find("the 720 Wh that an earlier charge from cut-off to full took in"), std::string::npos)
         << charged.cut_off_reason;
     // Of a unit without a label it is all that is known.
     unmoved.record().unit.rated_energy_wh.reset();
@@ -108,14 +108,31 @@ TEST(Forecast, what_an_earlier_charge_put_in_bounds_what_is_left) {
     EXPECT_NE(alone.cut_off_reason.text().find("from what the unit was charged with"), std::string::npos) << alone.cut_off_reason;
 }
 
+TEST(Forecast, a_charge_that_ended_with_the_first_full_may_have_ended_early) {
+    RecordBuilder unmoved; // 240 Wh have gone, the gauge hangs at full
+    unmoved.record().run.end = RunEnd::still_running;
+    unmoved.at(0, 100, 0).at(1.5, 100, 120).at(3, 100, 240);
+    const RunForecast by_label = forecast_of(unmoved.record());
+    // Stopped there; gone on as fast as before; gone on slowly.
+    const UnitFit at_once = charged_with(600), as_fast = charged_with(400, 100 * 15), watched = charged_with(600, 10);
+    ASSERT_TRUE(at_once.full_charge && as_fast.full_charge && watched.full_charge);
+    EXPECT_NEAR(at_once.full_charge->most_wh / watched.full_charge->most_wh, 1.25 * 600 / 610, 0.01);
+    EXPECT_GT(as_fast.full_charge->most_wh, 1.2 * 1900);
+    // A unit that holds 750 Wh, of which 600 were in when its gauge said full, is still covered.
+    const RunForecast stopped = forecast_of(unmoved.record(), at_once), full = forecast_of(unmoved.record(), watched);
+    ASSERT_TRUE(by_label.cut_off && stopped.cut_off && full.cut_off);
+    EXPECT_GT(stopped.cut_off->upper_ms, full.cut_off->upper_ms);
+    EXPECT_LE(stopped.cut_off->upper_ms, by_label.cut_off->upper_ms);
+}
+
 TEST(Forecast, a_charge_that_contradicts_the_label_stands_against_it) {
     RecordBuilder run;
     run.record().run.end = RunEnd::still_running;
     run.at(0, 100, 0).at(1.5, 95, 120).at(3, 88, 240);
     // A third of the label went in: it cannot hold half of it.
-    const RunForecast small = forecast_of(run.record(), charged_with(340));
+    const RunForecast small = forecast_of(run.record(), charged_with(340, 5));
     ASSERT_TRUE(small.cut_off) << small.cut_off_reason;
-    EXPECT_LT(hours_between(RecordBuilder::moment_ms(0), small.cut_off->upper_ms), 1.2 * 340 / 80);
+    EXPECT_LT(hours_between(RecordBuilder::moment_ms(0), small.cut_off->upper_ms), 1.2 * 345 / 80);
     // What a charger feeds into a full unit for days says nothing of what it holds.
     const RunForecast left_plugged = forecast_of(run.record(), charged_with(700, 3000)), plain = forecast_of(run.record());
     ASSERT_TRUE(left_plugged.cut_off && plain.cut_off);
