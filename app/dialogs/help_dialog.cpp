@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollBar>
 #include <QTextBlock>
 #include <QTextBrowser>
@@ -19,10 +20,20 @@ namespace ullage {
 
 namespace {
 
-constexpr QSize markdown_size(920, 700); ///< within a screen of 1280x800
+// At the usual size of text within a screen of 1280x800.
+constexpr QSize page_letters(80, 36);
+constexpr QSize markdown_letters(116, 45);
+constexpr double share_of_screen = 0.9;
 constexpr double cell_padding_px = 5;
 constexpr double table_gap_px = 4;
 constexpr double heading_gap_px = 16;
+
+/// Room for so many letters and lines, as far as the screen has it.
+QSize room_for(const QSize& letters, const QWidget& dialog) {
+    const QFontMetrics metrics = dialog.fontMetrics();
+    const QSize screen = dialog.screen()->availableSize() * share_of_screen;
+    return QSize(letters.width() * metrics.averageCharWidth(), letters.height() * metrics.height()).boundedTo(screen);
+}
 
 /// A heading stands apart from what is above it and is smaller than the title of the page.
 void dress(const QTextBlock& heading) {
@@ -76,7 +87,6 @@ HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), title_(new QLabel), t
     column->addWidget(title_);
     column->addWidget(text_, 1);
     column->addLayout(buttons);
-    resize(640, 560);
     connect(&ThemeNotifier::instance(), &ThemeNotifier::themeChanged, this, [this] {
         if (markdown_.isEmpty()) return;
         const int place = text_->verticalScrollBar()->value();
@@ -88,13 +98,14 @@ HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), title_(new QLabel), t
 void HelpDialog::showPage(const QString& title, const QString& html) {
     markdown_.clear();
     text_->setHtml(html);
+    resize(room_for(page_letters, *this).expandedTo(isVisible() ? size() : QSize()));
     comeUp(title);
 }
 
 void HelpDialog::showMarkdown(const QString& title, const QString& markdown) {
     markdown_ = markdown;
     renderMarkdown();
-    resize(size().expandedTo(markdown_size));
+    resize(room_for(markdown_letters, *this).expandedTo(isVisible() ? size() : QSize()));
     comeUp(title);
 }
 

@@ -11,7 +11,8 @@ namespace ullage {
 namespace {
 
 QString row(const QString& left, const QString& right) {
-    return QStringLiteral("<tr><td style='padding:2px 20px 2px 0'><b>%1</b></td><td style='padding:2px 0'>%2</td></tr>")
+    // The names of keys are long in some languages, and none has a place to break.
+    return QStringLiteral("<tr><td style='padding:2px 20px 2px 0; white-space:nowrap'><b>%1</b></td><td style='padding:2px 0'>%2</td></tr>")
         .arg(left.toHtmlEscaped(), right.toHtmlEscaped());
 }
 

@@ -8,6 +8,11 @@
 
 #include <QMenuBar>
 #include <QTabBar>
+#include <QTextBlock>
+#include <QTextBrowser>
+#include <QTextCursor>
+#include <QTextLayout>
+#include <QTextTable>
 
 #include <set>
 
@@ -82,6 +87,24 @@ TEST_P(WindowSpeaks, no_label_or_button_is_cut_off) {
     });
     EXPECT_LE(window->menuBar()->sizeHint().width(), 1280);
     for (const std::string& text : cut) ADD_FAILURE() << text;
+}
+
+TEST_P(WindowSpeaks, large_text_leaves_the_name_of_every_key_whole) {
+    settings.setTextStep(Settings::most_text_step);
+    apply_appearance(*qApp, settings);
+    trigger("keysAndWordsAction");
+    settle();
+    int keys = 0;
+    const auto* document = find<QTextBrowser>("helpBrowser")->document();
+    for (QTextBlock block = document->begin(); block.isValid(); block = block.next()) {
+        const QTextCursor at(block);
+        if (!block.text().contains(QLatin1Char('+')) || !at.currentTable() || at.currentTable()->cellAt(at).column() != 0) continue;
+        ++keys;
+        EXPECT_EQ(block.layout()->lineCount(), 1) << block.text().toStdString();
+    }
+    EXPECT_GT(keys, 50);
+    settings.setTextStep(0);
+    apply_appearance(*qApp, settings);
 }
 
 INSTANTIATE_TEST_SUITE_P(Each, WindowSpeaks, testing::Values("de", "fr", "es"), [](const auto& each) { return std::string(each.param); });
