@@ -178,12 +178,11 @@ bool split_fields(std::string_view line, char delimiter, std::vector<std::string
         if (at < line.size() && line[at] == '"') {
             std::size_t end = at + 1;
             bool doubled = false;
-            for (;; ++end) {
+            for (;; end += 2) {
                 end = line.find('"', end);
                 if (end == std::string_view::npos) return false;
                 if (end + 1 >= line.size() || line[end + 1] != '"') break;
                 doubled = true;
-                ++end;
             }
             std::string_view content = line.substr(at + 1, end - at - 1);
             if (doubled) {

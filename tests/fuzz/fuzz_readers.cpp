@@ -122,7 +122,7 @@ int main(int argc, char** argv) {
         fmt::print(stderr, "Usage: fuzz_readers [--target logs|logbook|photo|loads|pv|commands] [--seconds N] [--seed S] [--into FOLDER]\n");
         return 2;
     }
-#ifndef __SANITIZE_ADDRESS__
+#ifndef ULLAGE_SANITIZED
     const rlimit memory{1'000'000'000, 1'000'000'000};
     setrlimit(RLIMIT_AS, &memory);
 #endif
