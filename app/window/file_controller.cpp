@@ -56,7 +56,8 @@ void FileController::openLogbook(const QString& path) {
         settings_.removeRecentFile(path);
         if (pages_.welcome().isMade()) pages_.welcome()->setRecentFiles(settings_.recentFiles());
     }
-    tell(*opened);
+    // What was said as it opened stays.
+    if (!*opened) tell(*opened);
 }
 
 void FileController::openLastLogbook() {
