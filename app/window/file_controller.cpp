@@ -65,7 +65,8 @@ void FileController::tellOpened(const QString& path, const std::optional<Result<
         settings_.removeRecentFile(path);
         if (pages_.welcome().isMade()) pages_.welcome()->setRecentFiles(settings_.recentFiles());
     }
-    tell(*opened);
+    // What was said as it opened stays.
+    if (!*opened) tell(*opened);
 }
 
 void FileController::openSample() {

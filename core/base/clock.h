@@ -10,6 +10,8 @@ class Clock {
 public:
     virtual ~Clock() = default;
     [[nodiscard]] virtual UtcMs now_ms() const = 0;
+    /// Seconds by which to tell how long something took: they run on evenly, from a moment that means nothing, whatever is done to the present.
+    [[nodiscard]] virtual double running_s() const;
 };
 
 /// The machine's clock.

@@ -159,7 +159,7 @@ Result<BackupOutcome> back_up(const fs::path& logbook, const BackupPlace& place,
     const CopyNames names(logbook, place);
     if (auto obstacle = store::making_obstacle(names.folder)) return *obstacle;
     const auto before = store::state_of(copied_file(logbook));
-    const auto look = store::guarded(logbook, [&] { return store::checked_snapshot(copied_file(logbook), cancelled); });
+    const auto look = store::guarded(logbook, [&] { return store::checked_snapshot(copied_file(logbook), clock, cancelled); });
     if (!look) return look.error();
     sweep_work_folders(names.folder);
     const Result<WorkFolder> workshop = WorkFolder::make(names.folder);
@@ -176,7 +176,7 @@ Result<BackupOutcome> back_up(const fs::path& logbook, const BackupPlace& place,
         return Error{Failure::disk_full, say(phrase("store", "the disk is full; no copy was made")), target.string(),
                      say(phrase("store", "free some space, or choose another folder for the copies"))};
     if (!written) return of_target(written.error());
-    if (auto sound = store::check_logbook(part, cancelled); !sound) {
+    if (auto sound = store::check_logbook(part, clock, cancelled); !sound) {
         if (store::is_set(cancelled)) return sound.error();
         return Error{Failure::damaged, say(phrase("store", "the copy that was just made cannot be read back")), target.string(),
                      say(phrase("store", "check the disk, or choose another folder for the copies; no copy was kept"))};

@@ -37,7 +37,8 @@ Result<Logbook> Logbook::create(const fs::path& path, const Clock& clock) {
 
 Result<Logbook> Logbook::open(const fs::path& path, OpenMode mode, const Clock& clock, const std::atomic<bool>* cancelled) {
     return store::guarded(path, [&]() -> Result<Logbook> {
-        auto connection = mode == OpenMode::record ? store::Connection::record(path, cancelled) : store::Connection::look(path, cancelled);
+        auto connection =
+            mode == OpenMode::record ? store::Connection::record(path, clock, cancelled) : store::Connection::look(path, clock, cancelled);
         if (!connection) return connection.error();
         return Logbook(std::make_unique<Impl>(path, mode, &clock, std::move(connection).value()));
     });

@@ -155,6 +155,7 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
     if (!casebook) return refuse(err, casebook.error());
     const Result<Publisher> publisher = opened.value().publisher();
     if (!publisher) return refuse(err, publisher.error());
+    tell(err, notices);
     spec.source = picture_source(SystemClock().now_ms(), machine_zone(), publisher.value().name);
     const QDir into(QFile::decodeName(arguments.folder.c_str()));
     if (!into.mkpath(QStringLiteral(".")))

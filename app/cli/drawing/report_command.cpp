@@ -240,8 +240,10 @@ int report_pv(const ReportArguments& arguments, const ReportOptions& options, co
     if (!sheets) asked.logbook = arguments.source;
     if (std::filesystem::is_regular_file(arguments.pv, ignored)) asked.sheet = arguments.pv;
     else asked.sheet_name = arguments.pv;
-    const Result<PvSheetText> sheet = asked_pv_sheet(asked);
+    std::vector<Message> notices;
+    const Result<PvSheetText> sheet = asked_pv_sheet(asked, notices);
     if (!sheet) return refuse(err, sheet.error());
+    tell(err, notices);
     return write(make_pv_report_of(sheet.value(), options), arguments, "pv-check-report.pdf", look, out, err);
 }
 

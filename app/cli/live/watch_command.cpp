@@ -5,6 +5,7 @@
 #include "cli/live/watched_run.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "cli/text/opened_logbook.h"
 #include "cli/text/runs_source.h"
 #include "formats/text/table_unicode.h"
 #include "style/words.h"
@@ -138,11 +139,12 @@ std::string event_line(const WatchedRun& run, const LiveEvent& event) {
     return line_of(say(phrase("commands", "%1: %2 at %3: %4"), run.name(), what, at, event.evidence));
 }
 
-/// The wall clock of the sessions, for what the logbook itself dates.
+/// The clocks of the sessions, for what the logbook itself dates and measures.
 class SessionClock final : public Clock {
 public:
     explicit SessionClock(const LiveClocks& clocks) : clocks_(clocks) {}
     [[nodiscard]] UtcMs now_ms() const override { return clocks_.wall_ms(); }
+    [[nodiscard]] double running_s() const override { return static_cast<double>(clocks_.steady_ms()) / 1000; }
 
 private:
     const LiveClocks& clocks_;
@@ -230,8 +232,10 @@ private:
 
 int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostream& err, const LiveClocks& clocks) {
     const SessionClock clock(clocks);
-    auto logbook = Logbook::open(arguments.logbook, arguments.trial ? OpenMode::read_only : OpenMode::record, clock);
+    std::vector<Message> notices;
+    auto logbook = opened_logbook(arguments.logbook, arguments.trial ? OpenMode::read_only : OpenMode::record, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
+    tell(err, notices);
     const auto wanted = wanted_runs(logbook.value(), arguments);
     if (!wanted) return refuse(err, wanted.error());
     Watch watch(logbook.value(), arguments, out, err);

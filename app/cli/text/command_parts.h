@@ -153,8 +153,9 @@ struct PvCheckArguments {
     std::vector<std::pair<std::string, std::string>> values; ///< keys of formats/sheets/pv_sheet_text.h with values, which go before the sheet's
     std::string format = "text";
 };
-/// The sheet that is asked for, with the limits of its unit where the logbook has it. Errors name file and field.
-[[nodiscard]] Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments);
+/// The sheet that is asked for, with the limits of its unit where the logbook has it. Notices as of opened_logbook(). Errors name
+/// file and field.
+[[nodiscard]] Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments, std::vector<Message>& notices);
 /// Checks a PV string against a PV input; the verdict does not change the exit code.
 [[nodiscard]] int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err);
 /// The option of a key: "voc_v" is "--voc-v".

@@ -3,6 +3,7 @@
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "cli/text/opened_logbook.h"
 #include "formats/folder/logbook_folder.h"
 #include "store/logbook.h"
 
@@ -12,8 +13,10 @@ namespace ullage {
 
 int export_folder_command(const ExportFolderArguments& arguments, std::ostream& out, std::ostream& err) {
     const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::read_only, clock);
+    std::vector<Message> notices;
+    const Result<Logbook> logbook = opened_logbook(arguments.logbook, OpenMode::read_only, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
+    tell(err, notices);
     const Result<FolderTally> written = write_logbook_folder(logbook.value(), arguments.into);
     if (!written) return refuse(err, written.error());
     return print(line_of(say(phrase("commands", "%1: %2"), arguments.into, say_folder_tally(written.value()))), out, err,

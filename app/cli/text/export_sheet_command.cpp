@@ -13,6 +13,7 @@ namespace ullage {
 int export_sheet_command(const ExportSheetArguments& arguments, std::ostream& out, std::ostream& err) {
     std::vector<Message> notices;
     const Result<std::vector<RunRecord>> records = runs_from(arguments.logbook, notices);
+    tell(err, notices);
     if (!records) return refuse(err, records.error());
     const Result<UnitRuns> chosen = chosen_runs(addresses_of(records.value()), arguments.unit, arguments.run);
     if (!chosen) return refuse(err, chosen.error());

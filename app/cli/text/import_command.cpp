@@ -4,6 +4,7 @@
 #include "cli/text/commands.h"
 #include "cli/text/import_table.h"
 #include "cli/text/load_lists_source.h"
+#include "cli/text/opened_logbook.h"
 #include "foreign_tables/table_runs.h"
 #include "formats/files/whole_file.h"
 #include "formats/folder/logbook_folder.h"
@@ -60,8 +61,10 @@ Result<Message> import_folder(Logbook& logbook, const std::string& path, std::os
 
 int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err) {
     const SystemClock clock;
-    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock);
+    std::vector<Message> notices;
+    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
+    tell(err, notices);
     int code = exit_good;
     std::vector<std::string> sheets;
     for (const std::string& path : arguments.sheets) {

@@ -4,6 +4,7 @@
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/follow_command.h"
+#include "cli/text/opened_logbook.h"
 #include "cli/text/runs_source.h"
 #include "cli/text/trace_text.h"
 #include "trace/clock_offset.h"
@@ -161,8 +162,10 @@ std::string options_for(const TraceDetection& detection) {
 
 int import_trace_command(const ImportTraceArguments& arguments, std::ostream& out, std::ostream& err) {
     const SystemClock clock;
-    Result<Logbook> logbook = Logbook::open(arguments.logbook, arguments.preview ? OpenMode::read_only : OpenMode::record, clock);
+    std::vector<Message> notices;
+    Result<Logbook> logbook = opened_logbook(arguments.logbook, arguments.preview ? OpenMode::read_only : OpenMode::record, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
+    tell(err, notices);
     const Result<RunRecord> record = run_of(logbook.value(), arguments);
     if (!record) return refuse(err, record.error());
     const Result<LayoutAnswers> answers = answers_of_arguments(arguments);

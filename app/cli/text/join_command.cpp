@@ -3,6 +3,7 @@
 #include "cli/text/command_options.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "cli/text/opened_logbook.h"
 #include "joining/join_table.h"
 #include "store/logbook.h"
 
@@ -18,10 +19,12 @@ int join_command(const JoinArguments& arguments, std::ostream& out, std::ostream
     }
     const SystemClock clock;
     if (const auto same = same_file_error(arguments.logbook, arguments.other)) return refuse(err, *same);
-    Result<Logbook> logbook = Logbook::open(arguments.logbook, arguments.dry_run ? OpenMode::read_only : OpenMode::record, clock);
+    std::vector<Message> notices;
+    Result<Logbook> logbook = opened_logbook(arguments.logbook, arguments.dry_run ? OpenMode::read_only : OpenMode::record, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
-    const Result<Logbook> other = Logbook::open(arguments.other, OpenMode::read_only, clock);
+    const Result<Logbook> other = opened_logbook(arguments.other, OpenMode::read_only, clock, notices);
     if (!other) return refuse(err, other.error());
+    tell(err, notices);
     const Result<JoinPlan> plan = plan_join(logbook.value(), other.value());
     if (!plan) return refuse(err, plan.error());
     const auto keys = asked_keys(arguments.take_other, plan.value());

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/text/load_lists_source.h"
 
+#include "base/clock.h"
 #include "cli/text/command_parts.h"
+#include "cli/text/opened_logbook.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/load_list_file.h"
 #include "formats/text/sheet_keys.h"
@@ -10,24 +12,17 @@
 
 namespace ullage {
 
-Result<Logbook> opened_or_made(const std::string& path, const Clock& clock) {
-    std::error_code ignored;
-    // A link that leads nowhere is not taken for a missing file: open() says what is wrong with it.
-    const bool missing = std::filesystem::symlink_status(path, ignored).type() == std::filesystem::file_type::not_found;
-    return missing ? Logbook::create(path, clock) : Logbook::open(path, OpenMode::record, clock);
-}
-
 Result<LoadList> load_list_of_file(const std::string& path) {
     const Result<std::string> text = read_whole_file(path);
     if (!text) return text.error();
     return read_load_list(text.value(), path);
 }
 
-Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path) {
+Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path, std::vector<Message>& notices) {
     std::error_code ignored;
     if (std::filesystem::is_directory(path, ignored) || std::filesystem::path(path).extension() == ".csv") return no_load_lists(path);
     const SystemClock clock;
-    const Result<Logbook> logbook = Logbook::open(path, OpenMode::read_only, clock);
+    const Result<Logbook> logbook = opened_logbook(path, OpenMode::read_only, clock, notices);
     if (!logbook) return logbook.error();
     return logbook.value().load_lists();
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "base/clock.h"
 #include "base/result.h"
 #include "model/load_list.h"
 #include "store/logbook.h"
@@ -11,14 +10,12 @@
 
 namespace ullage {
 
-/// The logbook at `path`, made where there is no file. Errors: those of Logbook::create and Logbook::open.
-[[nodiscard]] Result<Logbook> opened_or_made(const std::string& path, const Clock& clock);
-
 /// The load list that a file holds (formats/sheets/load_list_file.h). Errors name the file.
 [[nodiscard]] Result<LoadList> load_list_of_file(const std::string& path);
 
-/// All load lists of a logbook, opened for looking only. Errors: those of Logbook::open; a run sheet or a folder, which hold none.
-[[nodiscard]] Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path);
+/// All load lists of a logbook, opened for looking only. Notices as of opened_logbook(). Errors: those of Logbook::open; a run sheet or a folder,
+/// which hold none.
+[[nodiscard]] Result<std::vector<LoadList>> load_lists_of_logbook(const std::string& path, std::vector<Message>& notices);
 
 /// Why a run sheet or a folder of them has none.
 [[nodiscard]] Error no_load_lists(const std::string& path);

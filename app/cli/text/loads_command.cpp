@@ -3,6 +3,7 @@
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "cli/text/load_lists_source.h"
+#include "cli/text/opened_logbook.h"
 #include "formats/results/load_list_table.h"
 #include "formats/sheets/load_list_file.h"
 #include "store/logbook.h"
@@ -36,8 +37,10 @@ Result<Message> import_list(Logbook& logbook, const std::string& path) {
 
 int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& out, std::ostream& err) {
     const SystemClock clock;
-    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock);
+    std::vector<Message> notices;
+    Result<Logbook> logbook = opened_or_made(arguments.logbook, clock, notices);
     if (!logbook) return refuse(err, logbook.error());
+    tell(err, notices);
     int code = exit_good;
     for (const std::string& file : arguments.files) {
         const Result<Message> done = import_list(logbook.value(), file);
@@ -65,8 +68,10 @@ int loads_command(const LoadsArguments& arguments, std::ostream& out, std::ostre
         if (!list) return refuse(err, list.error());
         return put_table(load_list_table(list.value()), format.value(), arguments.output, inputs, out, err);
     }
-    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook);
+    std::vector<Message> notices;
+    const Result<std::vector<LoadList>> lists = load_lists_of_logbook(arguments.logbook, notices);
     if (!lists) return refuse(err, lists.error());
+    tell(err, notices);
     if (!arguments.list.empty()) {
         const Result<LoadList> list = load_list_named(lists.value(), arguments.list, arguments.logbook);
         if (!list) return refuse(err, list.error());

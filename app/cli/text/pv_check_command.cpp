@@ -2,6 +2,7 @@
 #include "base/clock.h"
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
+#include "cli/text/opened_logbook.h"
 #include "formats/files/whole_file.h"
 #include "formats/sheets/pv_sheet_text.h"
 #include "formats/text/table_unicode.h"
@@ -73,12 +74,12 @@ std::string pv_option(const std::string& key) {
     return option;
 }
 
-Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments) {
+Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments, std::vector<Message>& notices) {
     std::vector<Unit> units;
     std::vector<PvSheet> sheets;
     if (!arguments.logbook.empty()) {
         const SystemClock clock;
-        const Result<Logbook> logbook = Logbook::open(arguments.logbook, OpenMode::read_only, clock);
+        const Result<Logbook> logbook = opened_logbook(arguments.logbook, OpenMode::read_only, clock, notices);
         if (!logbook) return logbook.error();
         Result<std::vector<Unit>> listed = logbook.value().units();
         if (!listed) return listed.error();
@@ -94,8 +95,10 @@ Result<PvSheetText> asked_pv_sheet(const PvCheckArguments& arguments) {
 }
 
 int pv_check_command(const PvCheckArguments& arguments, std::ostream& out, std::ostream& err) {
-    const Result<PvSheetText> sheet = asked_pv_sheet(arguments);
+    std::vector<Message> notices;
+    const Result<PvSheetText> sheet = asked_pv_sheet(arguments, notices);
     if (!sheet) return refuse(err, sheet.error());
+    tell(err, notices);
     const PvCheck check = check_pv(sheet.value());
     return print(arguments.format == "json" ? pv_check_json(sheet.value(), check) : fitted_lines(pv_check_text(sheet.value(), check)), out, err);
 }

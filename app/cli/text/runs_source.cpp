@@ -3,6 +3,7 @@
 
 #include "cli/text/command_parts.h"
 #include "cli/text/load_lists_source.h"
+#include "cli/text/opened_logbook.h"
 #include "comparison/joined_records.h"
 #include "formats/files/whole_file.h"
 #include "formats/folder/logbook_folder.h"
@@ -184,13 +185,9 @@ Result<OpenedSource> OpenedSource::open(const std::string& path, std::vector<Mes
     const bool of_sheets = is_sheets(path);
     Result<std::vector<std::string>> sheets = fs::is_directory(path, ignored) ? sheets_in(path) : std::vector<std::string>{path};
     if (!sheets) return sheets.error();
-    Result<Logbook> logbook = of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : Logbook::open(path, OpenMode::read_only, *clock);
+    Result<Logbook> logbook =
+        of_sheets ? logbook_of_sheets(sheets.value(), *clock, notices) : opened_logbook(path, OpenMode::read_only, *clock, notices);
     if (!logbook) return logbook.error();
-    constexpr double worth_telling_s = 1;
-    if (const OpeningCheck& check = logbook.value().opening_check(); check.full && check.seconds >= worth_telling_s)
-        notices.push_back(
-            say(phrase("commands", "%1: checked from end to end, as it comes from elsewhere or was not closed properly; that took %2 s"), path,
-                say_number(check.seconds, 1)));
     return OpenedSource(path, of_sheets, std::move(clock), std::move(logbook).value());
 }
 

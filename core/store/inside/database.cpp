@@ -73,10 +73,10 @@ Connection::~Connection() {
     }
 }
 
-Result<Connection> Connection::record(const fs::path& path, const std::atomic<bool>* cancelled) {
+Result<Connection> Connection::record(const fs::path& path, const Clock& clock, const std::atomic<bool>* cancelled) {
     const fs::path file = real_path(path);
     // All judgement comes before, without writing: a file that is refused has not been touched.
-    const auto checked = check_logbook(file, cancelled);
+    const auto checked = check_logbook(file, clock, cancelled);
     if (!checked) return checked.error();
     if (auto obstacle = recording_obstacle(file)) return *obstacle;
     // What a crash left of copies in the making.
@@ -113,8 +113,8 @@ Result<Connection> Connection::record(const fs::path& path, const std::atomic<bo
     return connection;
 }
 
-Result<Connection> Connection::look(const fs::path& path, const std::atomic<bool>* cancelled) {
-    auto copy = checked_snapshot(real_path(path), cancelled);
+Result<Connection> Connection::look(const fs::path& path, const Clock& clock, const std::atomic<bool>* cancelled) {
+    auto copy = checked_snapshot(real_path(path), clock, cancelled);
     if (!copy) return copy.error();
     Connection connection(std::move(copy.value().database));
     connection.path_ = fs::absolute(path);
@@ -190,7 +190,7 @@ Result<void> write_copy(SQLite::Database& database, const fs::path& target, Copy
     vacuum.bind(1, part.string());
     vacuum.exec();
     if (trust == CopyTrust::check_it)
-        if (auto sound = check_logbook(part); !sound)
+        if (auto sound = check_logbook(part, SystemClock()); !sound)
             return Error{Failure::damaged, say(phrase("store", "not all of the open logbook can be read any more")), target.string(),
                          say(phrase("store", "restore the logbook from a copy of it; no copy was made"))};
     return put_in_place(part, absolute);

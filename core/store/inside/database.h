@@ -2,6 +2,7 @@
 // Private to the room store.
 #pragma once
 
+#include "base/clock.h"
 #include "base/result.h"
 #include "store/copy_age.h"
 #include "store/inside/file_access.h"
@@ -27,9 +28,9 @@ namespace ullage::store {
 class Connection {
 public:
     /// For recording, checked first without writing, and migrated. Errors: those of check_logbook, read_only, in_use.
-    static Result<Connection> record(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
+    static Result<Connection> record(const std::filesystem::path& path, const Clock& clock, const std::atomic<bool>* cancelled);
     /// A copy in memory, checked and migrated, also of a file that somebody records into. Errors: those of checked_snapshot.
-    static Result<Connection> look(const std::filesystem::path& path, const std::atomic<bool>* cancelled);
+    static Result<Connection> look(const std::filesystem::path& path, const Clock& clock, const std::atomic<bool>* cancelled);
     /// An empty logbook in memory.
     static Connection in_memory();
 

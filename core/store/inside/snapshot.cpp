@@ -17,7 +17,6 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <fstream>
 #include <functional>
 #include <span>
@@ -120,10 +119,6 @@ auto content_only(const fs::path& path, const std::atomic<bool>* cancelled, Chec
     }
 }
 
-double seconds_since(std::chrono::steady_clock::time_point start) {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
 /// The file's bytes with all that is committed beside them.
 struct Present {
     Image image;
@@ -158,8 +153,9 @@ Result<Present> present_image(const KnownFile& known, const fs::path& path, cons
     return present;
 }
 
-Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const fs::path& path, const std::atomic<bool>* cancelled) {
-    const auto start = std::chrono::steady_clock::now();
+Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const fs::path& path, const Clock& clock,
+                                 const std::atomic<bool>* cancelled) {
+    const double start_s = clock.running_s();
     auto checked = content_only(path, cancelled, [&]() -> Result<CheckedCopy> {
         CheckedCopy copy{in_memory(std::move(present.image)), {}, known.file.recorded(), present.seen};
         const Interruption interruption(*copy.database, cancelled);
@@ -170,7 +166,7 @@ Result<CheckedCopy> checked_copy(Present present, const KnownFile& known, const 
         migrate(*copy.database, newest_version());
         if (known.sound) return copy;
         if (auto values = check_values(*copy.database, path); !values) return values.error();
-        copy.check = {true, seconds_since(start)};
+        copy.check = {true, clock.running_s() - start_s};
         return copy;
     });
     if (checked && checked.value().check.full) known.remember();
@@ -188,7 +184,7 @@ std::string resting_address(const fs::path& path) {
     return address + "?immutable=1";
 }
 
-Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>* cancelled) {
+Result<CheckedFile> check_logbook(const fs::path& path, const Clock& clock, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
     auto known = known_file(path, WhileRecorded::refused);
     if (!known) return known.error();
@@ -196,13 +192,13 @@ Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>*
     const auto in_copy = [&]() -> Result<CheckedFile> {
         auto present = present_image(known.value(), path, cancelled);
         if (!present) return present.error();
-        const auto copy = checked_copy(std::move(present).value(), known.value(), path, cancelled);
+        const auto copy = checked_copy(std::move(present).value(), known.value(), path, clock, cancelled);
         if (!copy) return copy.error();
         checked.check = copy.value().check;
         return checked;
     };
     if (checked.left_open) return in_copy();
-    const auto start = std::chrono::steady_clock::now();
+    const double start_s = clock.running_s();
     bool older = false;
     auto sound = content_only(path, cancelled, [&]() -> Result<void> {
         SQLite::Database resting(resting_address(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
@@ -218,13 +214,13 @@ Result<CheckedFile> check_logbook(const fs::path& path, const std::atomic<bool>*
     // The values of an older one can be read only once it is migrated, which a file that may be refused must not be.
     if (older) return in_copy();
     if (!known.value().sound) {
-        checked.check = {true, seconds_since(start)};
+        checked.check = {true, clock.running_s() - start_s};
         known.value().remember();
     }
     return checked;
 }
 
-Result<CheckedCopy> checked_snapshot(const fs::path& path, const std::atomic<bool>* cancelled) {
+Result<CheckedCopy> checked_snapshot(const fs::path& path, const Clock& clock, const std::atomic<bool>* cancelled) {
     hold_locks_by_descriptor();
     auto known = known_file(path, WhileRecorded::opened);
     if (!known) return known.error();
@@ -232,7 +228,7 @@ Result<CheckedCopy> checked_snapshot(const fs::path& path, const std::atomic<boo
     if (!present) return present.error();
     if (!known.value().file.recorded()) present.value().seen = {known.value().file.state(), state_of(write_ahead_log(path))};
     known.value().file.close(); // nobody who wants to record waits for the checks
-    return checked_copy(std::move(present).value(), known.value(), path, cancelled);
+    return checked_copy(std::move(present).value(), known.value(), path, clock, cancelled);
 }
 
 } // namespace ullage::store

@@ -2,6 +2,7 @@
 // Private to the room store.
 #pragma once
 
+#include "base/clock.h"
 #include "base/result.h"
 #include "store/inside/file_state.h"
 #include "store/inside/steady_copy.h"
@@ -31,8 +32,9 @@ struct CheckedCopy {
 /// and its folder are only read.
 ///
 /// Errors: not_found, not_a_logbook, newer_version, damaged, io; in_use where who records never leaves it at rest; refused soon after `*cancelled`
-/// is set. Throws SQLite::Exception where the memory is used up.
-[[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
+/// is set. How long they took is told by `clock`. Throws SQLite::Exception where the memory is used up.
+[[nodiscard]] Result<CheckedCopy> checked_snapshot(const std::filesystem::path& path, const Clock& clock,
+                                                   const std::atomic<bool>* cancelled = nullptr);
 
 /// A file that passed the same checks.
 struct CheckedFile {
@@ -43,7 +45,7 @@ struct CheckedFile {
 
 /// The same checks without keeping a copy: a file that was closed properly is read where it lies, page by page, so that
 /// photos in it cost no memory. Errors as above.
-[[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path, const std::atomic<bool>* cancelled = nullptr);
+[[nodiscard]] Result<CheckedFile> check_logbook(const std::filesystem::path& path, const Clock& clock, const std::atomic<bool>* cancelled = nullptr);
 
 /// The file as an address that lets SQLite neither write nor lock nor look for side files (SQLite, "Uniform Resource
 /// Identifiers", 3.3).

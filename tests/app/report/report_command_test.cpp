@@ -5,9 +5,13 @@
 #include "support/command_output.h"
 #include "support/fake_clock.h"
 #include "support/has_text.h"
+#include "support/leaping_clock.h"
 #include "support/open_count.h"
 #include "support/photo_bytes.h"
 #include "support/source_dir.h"
+
+#include <chrono>
+#include <cstdlib>
 
 namespace ullage::test {
 namespace {
@@ -36,6 +40,30 @@ TEST_F(ReportCommand, reports_a_run_and_the_comparison_of_a_logbook) {
     const Outcome all = report({path, "--compare", "--output", html});
     ASSERT_EQ(all.code, exit_good) << all.err;
     EXPECT_NE(page(html).find("Comparison of storage units"), std::string::npos);
+}
+
+TEST_F(ReportCommand, the_commands_that_draw_tell_how_long_the_check_of_a_logbook_took) {
+    ::setenv("XDG_STATE_HOME", (folder_ / "state").c_str(), 1);
+    const std::string path = logbook(), list = source_dir() / "sample-data/load-lists/show-night.csv";
+    const std::string sheet = source_dir() / "sample-data/pv-tarrow-2k-roof.txt", html = folder_ / "all.html";
+    // The sheet names a unit that the logbook has.
+    std::string roof = file_text(sheet);
+    roof.replace(roof.find("Tarrow 2k"), 9, "Specimen");
+    const std::vector<std::vector<std::string>> commands{{"report", path, "--run", "Specimen/2", "--output", html},
+                                                         {"report", path, "--unit", "Specimen", "--output", html},
+                                                         {"report", path, "--compare", "--output", html},
+                                                         {"report", path, "--size", list, "--output", html},
+                                                         {"report", path, "--pv", written("roof.txt", roof), "--output", html},
+                                                         {"pictures", path, "--into", folder_ / "p", "--comparison-only"}};
+    for (const auto& words : commands) {
+        std::filesystem::remove_all(folder_ / "state");
+        std::filesystem::remove(html);
+        const LeapingClock clock(std::chrono::seconds(3));
+        std::ostringstream out, err;
+        EXPECT_EQ(run_command(words, drawing_commands(), out, err), exit_good) << testing::PrintToString(words) << err.str();
+        EXPECT_NE(err.str().find(path + ": checked from end to end"), std::string::npos) << testing::PrintToString(words) << err.str();
+        EXPECT_NE(err.str().find("that took 3.0 s\n"), std::string::npos) << testing::PrintToString(words) << err.str();
+    }
 }
 
 TEST_F(ReportCommand, a_unit_is_reported_whole_in_sections_or_on_two_pages) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // `ullage watch` records without a window, into a logbook that a window and commands look into meanwhile. The recorder is the program as it ships.
 #include "base/clock.h"
+#include "cli/live/watch_command.h"
 #include "document/document.h"
 #include "pages/run/run_page.h"
 #include "peers.h"
@@ -22,6 +23,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <memory>
+#include <sstream>
 #include <string>
 
 namespace ullage {
@@ -174,6 +176,19 @@ TEST_F(WatchedLogbook, a_window_looks_at_it_follows_it_and_records_once_the_reco
     last.time_ms = clock.now_ms();
     last.gauge_percent = 20;
     EXPECT_TRUE(document.record(run_uuid, last));
+}
+
+TEST_F(WatchedLogbook, how_long_the_check_before_took_is_told) {
+    const std::string copy = folder / "copy.ullage";
+    std::filesystem::copy_file(native_path(path()), copy);
+    WatchArguments arguments;
+    arguments.logbook = copy;
+    arguments.for_s = 0;
+    LiveClocks slow = LiveClocks::of_machine();
+    slow.steady_ms = [looks = std::int64_t{0}]() mutable { return 3000 * looks++; };
+    std::ostringstream out, err;
+    EXPECT_EQ(watch_command(arguments, out, err, slow), 0) << err.str();
+    EXPECT_EQ(err.str(), "ullage: " + copy + ": checked from end to end, as it comes from elsewhere or was not closed properly; that took 3.0 s\n");
 }
 
 TEST_F(WatchedLogbook, commands_that_show_it_work_those_that_would_record_are_refused_and_the_recorder_goes_on) {

@@ -30,6 +30,21 @@ TEST_F(WindowTest, a_file_that_is_no_logbook_is_refused_in_words_and_the_open_on
     EXPECT_FALSE(settings.recentFiles().contains(file("letter.ullage")));
 }
 
+TEST_F(WindowTest, how_long_the_check_of_a_logbook_took_is_said_where_it_was_long) {
+    new_logbook();
+    const auto said_of = [&](const char* copy, double seconds) {
+        EXPECT_TRUE(QFile::copy(file("bench.ullage"), file(copy)));
+        clock.make_each_measurement_take_s(seconds);
+        prompts.to_open = {file(copy)};
+        trigger("openLogbookAction");
+        EXPECT_EQ(document.path(), file(copy));
+        return message();
+    };
+    EXPECT_EQ(said_of("long.ullage", 2.5),
+              "The logbook was checked from end to end, which took 2.5 s. It is done when a file was not closed properly or comes from elsewhere.");
+    EXPECT_EQ(said_of("short.ullage", 0.9), "");
+}
+
 TEST_F(WindowTest, a_new_logbook_over_an_existing_file_is_refused_and_the_file_kept) {
     write("taken.ullage", "mine");
     prompts.to_save = file("taken.ullage");

@@ -18,8 +18,8 @@ TEST(Hardening, holds_however_a_logbook_is_opened) {
     const TempFolder folder;
     write_logbook(folder / "a.ullage");
     std::vector<Connection> opened;
-    opened.push_back(take(Connection::look(folder / "a.ullage", nullptr)));
-    opened.push_back(take(Connection::record(folder / "a.ullage", nullptr)));
+    opened.push_back(take(Connection::look(folder / "a.ullage", SystemClock(), nullptr)));
+    opened.push_back(take(Connection::record(folder / "a.ullage", SystemClock(), nullptr)));
     opened.push_back(Connection::in_memory());
     for (const Connection& connection : opened) {
         SQLite::Database& database = connection.database();

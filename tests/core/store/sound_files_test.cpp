@@ -32,8 +32,10 @@ protected:
     /// Until the coarse clock of file times has moved on.
     static void rest() { std::this_thread::sleep_for(std::chrono::milliseconds(40)); }
     [[nodiscard]] bool checked_in_full(OpenMode mode) const {
-        const Logbook logbook = take(Logbook::open(path, mode, clock));
-        EXPECT_EQ(logbook.opening_check().seconds > 0, logbook.opening_check().full);
+        FakeClock slow;
+        slow.make_each_measurement_take_s(2.5);
+        const Logbook logbook = take(Logbook::open(path, mode, slow));
+        EXPECT_EQ(logbook.opening_check().seconds, logbook.opening_check().full ? 2.5 : 0);
         return logbook.opening_check().full;
     }
 
