@@ -39,13 +39,13 @@ struct LiveState {
     bool clock_set = false; ///< the machine's clock has been set by more than 2 s since the first sample
 };
 
-/// Reads one live source: what comes goes through the gate, is looked through for events, and is handed on in batches that are due every 5 s or 1,000
+/// Reads one live source: what comes goes through the gate, is looked through for events, and is handed on in batches that are due every 3 s or 1,000
 /// samples. Without a sink it is a trial: nothing is kept.
 class LiveSession final : public QObject {
     Q_OBJECT
 public:
     /// Writes samples durably, with how many were left out since the last write. An error of the sort `refused` ends the session; any other is tried
-    /// again in 5 s.
+    /// again in 3 s.
     using Sink = std::function<Result<void>(std::span<const TraceSample> samples, long left_out)>;
 
     LiveSession(std::unique_ptr<SourceLink> link, LiveClocks clocks, QObject* parent = nullptr);

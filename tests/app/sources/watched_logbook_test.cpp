@@ -21,10 +21,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fcntl.h>
 #include <filesystem>
 #include <memory>
+#include <random>
+#include <span>
 #include <sstream>
 #include <string>
+#include <unistd.h>
+#include <vector>
 
 namespace ullage {
 namespace {
@@ -189,6 +194,63 @@ TEST_F(WatchedLogbook, how_long_the_check_before_took_is_told) {
     std::ostringstream out, err;
     EXPECT_EQ(watch_command(arguments, out, err, slow), 0) << err.str();
     EXPECT_EQ(err.str(), "ullage: " + copy + ": checked from end to end, as it comes from elsewhere or was not closed properly; that took 3.0 s\n");
+}
+
+TEST_F(WatchedLogbook, a_copy_of_the_one_file_at_any_moment_has_all_that_came_five_seconds_before) {
+    const auto seed = std::random_device{}();
+    std::mt19937 random(seed);
+    const auto between = [&random](int least, int most) { return std::uniform_int_distribution(least, most)(random); };
+    struct Copy {
+        std::filesystem::path file;
+        UtcMs at_ms;
+    };
+    std::vector<Copy> copies;
+    UtcMs late_ms = 0; // of this machine at worst, for whoever waits and writes to the disk
+    const auto copy_for = [&](int span_ms) {
+        for (const UtcMs until_ms = clock.now_ms() + span_ms; clock.now_ms() < until_ms;) {
+            const UtcMs begin_ms = clock.now_ms();
+            const int wait_ms = between(20, 300);
+            QTest::qWait(wait_ms);
+            copies.push_back({folder / ("copy-" + std::to_string(copies.size()) + ".ullage"), clock.now_ms()});
+            std::filesystem::copy_file(native_path(path()), copies.back().file);
+            const int written = ::open(copies.back().file.c_str(), O_RDONLY | O_CLOEXEC);
+            EXPECT_EQ(::fsync(written), 0);
+            ::close(written);
+            late_ms = std::max(late_ms, clock.now_ms() - begin_ms - wait_ms);
+        }
+    };
+    const auto times_in = [this](const std::filesystem::path& file) {
+        std::vector<UtcMs> times;
+        const auto logbook = Logbook::open(file, OpenMode::read_only, clock);
+        EXPECT_TRUE(logbook) << file;
+        if (!logbook) return times;
+        const auto traces = logbook.value().traces(run_uuid);
+        for (const Trace& trace : traces.value())
+            EXPECT_TRUE(logbook.value().read_samples(trace.uuid, trace.first_ms, trace.last_ms, [&times](std::span<const TraceSample> samples) {
+                for (const TraceSample& sample : samples) times.push_back(sample.time_ms);
+                return true;
+            }));
+        return times;
+    };
+    peer.setGone(true);
+    startRecorder();
+    // While the meter is silent, nothing comes that would take along what came before.
+    for (int time = 0; time < 2; ++time) {
+        peer.setGone(false);
+        copy_for(between(500, 4000));
+        peer.setGone(true);
+        copy_for(6500);
+    }
+    recorder.terminate();
+    ASSERT_TRUE(recorder.waitForFinished());
+    const std::vector<UtcMs> all = times_in(native_path(path()));
+    ASSERT_FALSE(all.empty());
+    for (const Copy& copy : copies) {
+        const auto due = std::ranges::upper_bound(all, copy.at_ms - 5000 - late_ms) - all.begin();
+        const std::vector<UtcMs> held = times_in(copy.file);
+        EXPECT_GE(std::ssize(held), due) << "after " << copy.at_ms - all.front() << " ms, seed " << seed << ", late by " << late_ms << " ms";
+        EXPECT_TRUE(std::ranges::equal(held, std::span(all).first(std::min(held.size(), all.size()))));
+    }
 }
 
 TEST_F(WatchedLogbook, commands_that_show_it_work_those_that_would_record_are_refused_and_the_recorder_goes_on) {

@@ -116,16 +116,16 @@ TEST(SampleGate, a_register_that_rose_while_the_network_was_gone_is_taken) {
     EXPECT_TRUE(gate.take(arrival(3'600'000, wh(100 + 1500))));
 }
 
-TEST(SampleBatch, samples_are_due_after_five_seconds_or_a_thousand) {
+TEST(SampleBatch, samples_are_due_after_three_seconds_or_a_thousand) {
     SampleBatch batch;
     EXPECT_FALSE(batch.due(1'000'000));
     batch.add(at(1), 1000);
-    EXPECT_FALSE(batch.due(5999));
-    EXPECT_TRUE(batch.due(6000));
+    EXPECT_FALSE(batch.due(3999));
+    EXPECT_TRUE(batch.due(4000));
     for (UtcMs i = 2; i <= 1000; ++i) batch.add(at(i), 1000);
     EXPECT_TRUE(batch.due(1001));
     batch.written(1000, 1001);
-    EXPECT_FALSE(batch.due(9'999));
+    EXPECT_FALSE(batch.due(3999));
 }
 
 TEST(SampleBatch, what_could_not_be_written_waits_and_of_too_much_the_oldest_go) {
@@ -135,8 +135,8 @@ TEST(SampleBatch, what_could_not_be_written_waits_and_of_too_much_the_oldest_go)
     EXPECT_EQ(batch.lost(), 10);
     EXPECT_EQ(batch.samples().front().time_ms, 11);
     batch.put_off(5000);
-    EXPECT_FALSE(batch.due(9999)) << "a full disk is not asked at every sample";
-    EXPECT_TRUE(batch.due(10'000));
+    EXPECT_FALSE(batch.due(7999)) << "a full disk is not asked at every sample";
+    EXPECT_TRUE(batch.due(8000));
 }
 
 } // namespace

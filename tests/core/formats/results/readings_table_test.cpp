@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/formats/tables/sample_tables.h"
 #include "core/formats/tables/xlsx_reader.h"
+#include "formats/sheets/run_sheet.h"
+#include "support/page_walk.h"
 #include "support/record_builder.h"
 #include "support/temp_folder.h"
 
 #include <gtest/gtest.h>
+
+#include <array>
+#include <span>
+#include <string_view>
 
 namespace ullage::test {
 namespace {
@@ -23,6 +29,46 @@ TEST(ReadingsTable, times_have_seconds_and_offset_and_withdrawn_readings_are_lef
     EXPECT_EQ(text_in(table, 1, 0), "2027-05-11T06:00:07.500+02:00");
     EXPECT_TRUE(table.columns[0].instant && table.columns[0].identifies);
     EXPECT_FALSE(table.method.empty());
+}
+
+/// A drain of so many readings, and what is worked out of it.
+struct LongRun {
+    RecordBuilder builder;
+    RunAnalysis analysis;
+
+    explicit LongRun(int readings) {
+        for (int r = 0; r < readings; ++r) builder.at(r / 60.0, 100 - 99.0 * r / readings, r);
+        analysis = analyse_run(builder.record());
+    }
+    /// How often all of it is gone through, page by page, while `write` writes what it says.
+    template <class Write>
+    double walks_for(const Write& write) {
+        const RunRecord& record = builder.record();
+        const std::array places{std::as_bytes(std::span(record.readings)), std::as_bytes(std::span(analysis.energy.track.points)),
+                                std::as_bytes(std::span(analysis.energy.points)), std::as_bytes(std::span(analysis.energy.intervals)),
+                                std::as_bytes(std::span(analysis.gauge.errors))};
+        const PageWalk walk(places);
+        write(record, analysis, [](std::string_view) { return true; });
+        EXPECT_GT(walk.moves(), 20);
+        return static_cast<double>(walk.moves()) / static_cast<double>(walk.pages());
+    }
+};
+
+TEST(ReadingsTable, a_long_run_is_gone_through_as_few_times_as_a_short_one) {
+    LongRun few(1000), many(4000);
+    const auto compare = [&](const std::string& what, const auto& write) {
+        const double once = few.walks_for(write);
+        EXPECT_LT(once, 20) << what;
+        EXPECT_LT(many.walks_for(write), 1.3 * once) << what << ": to search it for each reading would be to go through it four times as often";
+    };
+    for (const RunTable which : {RunTable::readings, RunTable::intervals})
+        for (const std::string& name : table_format_names()) {
+            if (name == "xlsx") continue; // a file, from the same rows
+            compare(name, [&](const RunRecord& record, const RunAnalysis& analysis, const TextTaker& take) {
+                EXPECT_TRUE(table_text(table_of_run(which, record, analysis), table_format_from(name).value(), take));
+            });
+        }
+    compare("sheet", [](const RunRecord& record, const RunAnalysis&, const TextTaker& take) { take(write_run_sheet(record)); });
 }
 
 TEST(ReadingsTable, powers_have_columns_of_their_own_only_where_they_were_noted) {
