@@ -109,12 +109,12 @@ std::optional<std::int64_t> elapsed_ms_in_cell(const GridCell& cell, const Numbe
 }
 
 EventInCell event_in_cell(std::string_view text) {
-    struct Phrase {
+    struct KnownNote {
         std::string_view words;
         std::optional<MarkKind> mark;
         bool whole; ///< names it only where the note says nothing else
     };
-    static constexpr Phrase phrases[] = {
+    static constexpr KnownNote known_notes[] = {
         {"cut off", MarkKind::cut_off, false},
         {"cut-off", MarkKind::cut_off, false},
         {"cutoff", MarkKind::cut_off, false},
@@ -162,11 +162,11 @@ EventInCell event_in_cell(std::string_view text) {
         event.mark = stated;
         return event;
     }
-    for (const Phrase& phrase : phrases) {
-        const bool begins = note.starts_with(phrase.words) && (note.size() == phrase.words.size() ||
-                                                               std::string_view(" ,;:.(").find(note[phrase.words.size()]) != std::string_view::npos);
-        if (!begins || (phrase.whole && note.size() != phrase.words.size())) continue;
-        event.mark = phrase.mark;
+    for (const KnownNote& known : known_notes) {
+        const bool begins = note.starts_with(known.words) && (note.size() == known.words.size() ||
+                                                              std::string_view(" ,;:.(").find(note[known.words.size()]) != std::string_view::npos);
+        if (!begins || (known.whole && note.size() != known.words.size())) continue;
+        event.mark = known.mark;
         break;
     }
     return event;
