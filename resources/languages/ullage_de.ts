@@ -16218,10 +16218,6 @@
         <translation>Zähler an seriellen Schnittstellen</translation>
     </message>
     <message>
-        <source>meters by MQTT</source>
-        <translation>Zähler über MQTT</translation>
-    </message>
-    <message>
         <source>The page of a run</source>
         <translation>Die Seite eines Laufs</translation>
     </message>
@@ -16390,6 +16386,46 @@
         <source>Left, Right</source>
         <translation>Links, Rechts</translation>
     </message>
+    <message>
+        <source>it is for another host</source>
+        <translation>es gilt für einen anderen Rechner</translation>
+    </message>
+    <message>
+        <source>it has expired</source>
+        <translation>es ist abgelaufen</translation>
+    </message>
+    <message>
+        <source>it is not valid yet</source>
+        <translation>es gilt noch nicht</translation>
+    </message>
+    <message>
+        <source>no authority that this machine trusts has signed it</source>
+        <translation>keine Stelle, der dieser Rechner vertraut, hat es unterschrieben</translation>
+    </message>
+    <message>
+        <source>no address is known for the name %1 (%2)</source>
+        <translation>zum Namen %1 ist keine Adresse bekannt (%2)</translation>
+    </message>
+    <message>
+        <source>check how it is written, and the network</source>
+        <translation>prüfen Sie, wie er geschrieben ist, und das Netz</translation>
+    </message>
+    <message>
+        <source>no connection to %1, port %2: %3</source>
+        <translation>keine Verbindung zu %1, Port %2: %3</translation>
+    </message>
+    <message>
+        <source>nothing came within %1 s</source>
+        <translation>binnen %1 s kam nichts</translation>
+    </message>
+    <message>
+        <source>its certificate does not hold (%1)</source>
+        <translation>sein Zertifikat gilt nicht (%1)</translation>
+    </message>
+    <message>
+        <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
+        <translation>geben Sie ihm ein Zertifikat, das nicht abgelaufen ist, für den eingetippten Rechnernamen gilt und von einer Stelle kommt, der dieser Rechner vertraut</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16412,6 +16448,14 @@
     <message>
         <source>What decides: %1</source>
         <translation>Was entscheidet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::AddressWalk</name>
+    <message>
+        <source>%1 at %2</source>
+        <comment>what happened, address</comment>
+        <translation>%1 bei %2</translation>
     </message>
 </context>
 <context>
@@ -20209,20 +20253,60 @@ pt</translation>
 <context>
     <name>ullage::MqttLink</name>
     <message>
-        <source>the connection to the broker cannot be prepared</source>
-        <translation>die Verbindung zum Broker lässt sich nicht vorbereiten</translation>
-    </message>
-    <message>
-        <source>no secured connection (%1): the certificate has expired, is for another host name or comes from an authority that this machine does not trust, or the broker does not speak TLS at this port</source>
-        <translation>keine gesicherte Verbindung (%1): das Zertifikat ist abgelaufen, gilt für einen anderen Rechnernamen oder kommt von einer Stelle, der dieser Rechner nicht vertraut, oder der Broker spricht an diesem Port kein TLS</translation>
-    </message>
-    <message>
         <source>the broker refuses: %1</source>
         <translation>der Broker lehnt ab: %1</translation>
     </message>
     <message>
         <source>a message of %1 MB came; those of a meter are short</source>
         <translation>eine Nachricht von %1 MB kam; die eines Zählers sind kurz</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and that it speaks TLS there</source>
+        <translation>prüfen Sie, ob der Broker läuft, Rechnername und Port, und ob er dort TLS spricht</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and whether it asks for TLS</source>
+        <translation>prüfen Sie, ob der Broker läuft, Rechnername und Port, und ob er TLS verlangt</translation>
+    </message>
+    <message>
+        <source>the password is longer than MQTT can say; enter a shorter one</source>
+        <translation>das Passwort ist länger, als MQTT es sagen kann; geben Sie ein kürzeres ein</translation>
+    </message>
+    <message>
+        <source>what came is not MQTT 3.1.1</source>
+        <translation>was kam, ist kein MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>the broker gives none of these topics to this user; check the topics, the user and its rights</source>
+        <translation>der Broker gibt diesem Benutzer keines dieser Topics; prüfen Sie die Topics, den Benutzer und seine Rechte</translation>
+    </message>
+    <message>
+        <source>it does not speak MQTT 3.1.1</source>
+        <translation>er spricht kein MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>it takes nobody without a client name of their own</source>
+        <translation>er nimmt niemanden ohne eigenen Client-Namen</translation>
+    </message>
+    <message>
+        <source>its service is not available now</source>
+        <translation>sein Dienst ist jetzt nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>user or password is wrong, or this user may not read there</source>
+        <translation>Benutzer oder Passwort ist falsch, oder dieser Benutzer darf dort nicht lesen</translation>
+    </message>
+    <message>
+        <source>code %1</source>
+        <translation>Code %1</translation>
+    </message>
+    <message>
+        <source>the broker does not answer any more</source>
+        <translation>der Broker antwortet nicht mehr</translation>
+    </message>
+    <message>
+        <source>no secured connection (%1)</source>
+        <translation>keine gesicherte Verbindung (%1)</translation>
     </message>
 </context>
 <context>

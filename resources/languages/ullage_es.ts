@@ -16218,10 +16218,6 @@
         <translation>contadores en líneas serie</translation>
     </message>
     <message>
-        <source>meters by MQTT</source>
-        <translation>contadores por MQTT</translation>
-    </message>
-    <message>
         <source>The page of a run</source>
         <translation>La página de un ensayo</translation>
     </message>
@@ -16390,6 +16386,46 @@
         <source>Left, Right</source>
         <translation>Izquierda, Derecha</translation>
     </message>
+    <message>
+        <source>it is for another host</source>
+        <translation>es para otro host</translation>
+    </message>
+    <message>
+        <source>it has expired</source>
+        <translation>ha caducado</translation>
+    </message>
+    <message>
+        <source>it is not valid yet</source>
+        <translation>todavía no es válido</translation>
+    </message>
+    <message>
+        <source>no authority that this machine trusts has signed it</source>
+        <translation>no lo ha firmado ninguna autoridad en la que confíe esta máquina</translation>
+    </message>
+    <message>
+        <source>no address is known for the name %1 (%2)</source>
+        <translation>no se conoce ninguna dirección para el nombre %1 (%2)</translation>
+    </message>
+    <message>
+        <source>check how it is written, and the network</source>
+        <translation>compruebe cómo está escrito, y la red</translation>
+    </message>
+    <message>
+        <source>no connection to %1, port %2: %3</source>
+        <translation>sin conexión con %1, puerto %2: %3</translation>
+    </message>
+    <message>
+        <source>nothing came within %1 s</source>
+        <translation>no llegó nada en %1 s</translation>
+    </message>
+    <message>
+        <source>its certificate does not hold (%1)</source>
+        <translation>su certificado no es válido (%1)</translation>
+    </message>
+    <message>
+        <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
+        <translation>dele un certificado sin caducar, para el host que usted escribió y de una autoridad en la que confíe esta máquina</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16412,6 +16448,14 @@
     <message>
         <source>What decides: %1</source>
         <translation>Lo que decide: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::AddressWalk</name>
+    <message>
+        <source>%1 at %2</source>
+        <comment>what happened, address</comment>
+        <translation>%1 en %2</translation>
     </message>
 </context>
 <context>
@@ -20209,20 +20253,60 @@ pt</translation>
 <context>
     <name>ullage::MqttLink</name>
     <message>
-        <source>the connection to the broker cannot be prepared</source>
-        <translation>no se puede preparar la conexión con el broker</translation>
-    </message>
-    <message>
-        <source>no secured connection (%1): the certificate has expired, is for another host name or comes from an authority that this machine does not trust, or the broker does not speak TLS at this port</source>
-        <translation>sin conexión segura (%1): el certificado ha caducado, es para otro nombre de host o viene de una autoridad en la que esta máquina no confía, o el broker no habla TLS en este puerto</translation>
-    </message>
-    <message>
         <source>the broker refuses: %1</source>
         <translation>el broker rechaza: %1</translation>
     </message>
     <message>
         <source>a message of %1 MB came; those of a meter are short</source>
         <translation>llegó un mensaje de %1 MB; los de un contador son cortos</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and that it speaks TLS there</source>
+        <translation>compruebe que el broker funciona, el host y el puerto, y que ahí habla TLS</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and whether it asks for TLS</source>
+        <translation>compruebe que el broker funciona, el host y el puerto, y si exige TLS</translation>
+    </message>
+    <message>
+        <source>the password is longer than MQTT can say; enter a shorter one</source>
+        <translation>la contraseña es más larga de lo que MQTT puede decir; introduzca una más corta</translation>
+    </message>
+    <message>
+        <source>what came is not MQTT 3.1.1</source>
+        <translation>lo que llegó no es MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>the broker gives none of these topics to this user; check the topics, the user and its rights</source>
+        <translation>el broker no da a este usuario ninguno de estos temas; compruebe los temas, el usuario y sus permisos</translation>
+    </message>
+    <message>
+        <source>it does not speak MQTT 3.1.1</source>
+        <translation>no habla MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>it takes nobody without a client name of their own</source>
+        <translation>no admite a nadie sin un nombre de cliente propio</translation>
+    </message>
+    <message>
+        <source>its service is not available now</source>
+        <translation>su servicio no está disponible ahora</translation>
+    </message>
+    <message>
+        <source>user or password is wrong, or this user may not read there</source>
+        <translation>el usuario o la contraseña es incorrecta, o este usuario no puede leer ahí</translation>
+    </message>
+    <message>
+        <source>code %1</source>
+        <translation>código %1</translation>
+    </message>
+    <message>
+        <source>the broker does not answer any more</source>
+        <translation>el broker ya no responde</translation>
+    </message>
+    <message>
+        <source>no secured connection (%1)</source>
+        <translation>sin conexión segura (%1)</translation>
     </message>
 </context>
 <context>

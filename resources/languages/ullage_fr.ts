@@ -16218,10 +16218,6 @@
         <translation>compteurs sur lignes série</translation>
     </message>
     <message>
-        <source>meters by MQTT</source>
-        <translation>compteurs par MQTT</translation>
-    </message>
-    <message>
         <source>The page of a run</source>
         <translation>La page d’un essai</translation>
     </message>
@@ -16390,6 +16386,46 @@
         <source>Left, Right</source>
         <translation>Gauche, Droite</translation>
     </message>
+    <message>
+        <source>it is for another host</source>
+        <translation>il est pour un autre hôte</translation>
+    </message>
+    <message>
+        <source>it has expired</source>
+        <translation>il a expiré</translation>
+    </message>
+    <message>
+        <source>it is not valid yet</source>
+        <translation>il n’est pas encore valable</translation>
+    </message>
+    <message>
+        <source>no authority that this machine trusts has signed it</source>
+        <translation>aucune autorité à laquelle cette machine se fie ne l’a signé</translation>
+    </message>
+    <message>
+        <source>no address is known for the name %1 (%2)</source>
+        <translation>aucune adresse n’est connue pour le nom %1 (%2)</translation>
+    </message>
+    <message>
+        <source>check how it is written, and the network</source>
+        <translation>vérifiez comment il est écrit, et le réseau</translation>
+    </message>
+    <message>
+        <source>no connection to %1, port %2: %3</source>
+        <translation>pas de connexion à %1, port %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>nothing came within %1 s</source>
+        <translation>rien n’est venu en %1 s</translation>
+    </message>
+    <message>
+        <source>its certificate does not hold (%1)</source>
+        <translation>son certificat n’est pas valable (%1)</translation>
+    </message>
+    <message>
+        <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
+        <translation>donnez-lui un certificat non expiré, pour l’hôte que vous avez tapé et d’une autorité à laquelle cette machine se fie</translation>
+    </message>
 </context>
 <context>
     <name>ullage::AccountsView</name>
@@ -16412,6 +16448,14 @@
     <message>
         <source>What decides: %1</source>
         <translation>Ce qui tranche&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::AddressWalk</name>
+    <message>
+        <source>%1 at %2</source>
+        <comment>what happened, address</comment>
+        <translation>%1 à %2</translation>
     </message>
 </context>
 <context>
@@ -20209,20 +20253,60 @@ pt</translation>
 <context>
     <name>ullage::MqttLink</name>
     <message>
-        <source>the connection to the broker cannot be prepared</source>
-        <translation>la connexion au courtier ne peut être préparée</translation>
-    </message>
-    <message>
-        <source>no secured connection (%1): the certificate has expired, is for another host name or comes from an authority that this machine does not trust, or the broker does not speak TLS at this port</source>
-        <translation>pas de connexion sécurisée (%1)&#xa0;: le certificat a expiré, vaut pour un autre nom d’hôte ou vient d’une autorité à laquelle cette machine ne se fie pas, ou le courtier ne parle pas TLS sur ce port</translation>
-    </message>
-    <message>
         <source>the broker refuses: %1</source>
         <translation>le courtier refuse&#xa0;: %1</translation>
     </message>
     <message>
         <source>a message of %1 MB came; those of a meter are short</source>
         <translation>un message de %1 MB est venu&#x202f;; ceux d’un compteur sont courts</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and that it speaks TLS there</source>
+        <translation>vérifiez que le courtier tourne, l’hôte et le port, et qu’il y parle TLS</translation>
+    </message>
+    <message>
+        <source>check that the broker runs, its host and port, and whether it asks for TLS</source>
+        <translation>vérifiez que le courtier tourne, l’hôte et le port, et s’il exige TLS</translation>
+    </message>
+    <message>
+        <source>the password is longer than MQTT can say; enter a shorter one</source>
+        <translation>le mot de passe est plus long que MQTT ne peut le dire&#x202f;; saisissez-en un plus court</translation>
+    </message>
+    <message>
+        <source>what came is not MQTT 3.1.1</source>
+        <translation>ce qui est venu n’est pas du MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>the broker gives none of these topics to this user; check the topics, the user and its rights</source>
+        <translation>le courtier ne donne aucun de ces sujets à cet utilisateur&#x202f;; vérifiez les sujets, l’utilisateur et ses droits</translation>
+    </message>
+    <message>
+        <source>it does not speak MQTT 3.1.1</source>
+        <translation>il ne parle pas MQTT 3.1.1</translation>
+    </message>
+    <message>
+        <source>it takes nobody without a client name of their own</source>
+        <translation>il ne prend personne sans nom de client à soi</translation>
+    </message>
+    <message>
+        <source>its service is not available now</source>
+        <translation>son service n’est pas disponible en ce moment</translation>
+    </message>
+    <message>
+        <source>user or password is wrong, or this user may not read there</source>
+        <translation>l’utilisateur ou le mot de passe est faux, ou cet utilisateur n’a pas le droit d’y lire</translation>
+    </message>
+    <message>
+        <source>code %1</source>
+        <translation>code %1</translation>
+    </message>
+    <message>
+        <source>the broker does not answer any more</source>
+        <translation>le courtier ne répond plus</translation>
+    </message>
+    <message>
+        <source>no secured connection (%1)</source>
+        <translation>pas de connexion sécurisée (%1)</translation>
     </message>
 </context>
 <context>

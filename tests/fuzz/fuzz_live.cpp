@@ -5,6 +5,7 @@
 #include "live/live_events.h"
 #include "live/live_lines.h"
 #include "live/live_source.h"
+#include "live/mqtt_packets.h"
 #include "live/payload_number.h"
 #include "live/readout.h"
 #include "live/sample_gate.h"
@@ -31,7 +32,8 @@ std::vector<std::string> live_texts_to_spoil() {
         "230.1 V;1.87 A;430.2 W;812.4 Wh\r\n230.0 V;1.86 A;429.9 W;812.5 Wh\r\n230.2 V;1.88 A;431.0 W;812.6 Wh\r\n231 V;1.9 A;430 W;812.7 Wh\n230 V;1 A;5 W;1 Wh\n",
         "/XYZ5 meter\r\n\x02"
         "1-0:1.8.0*255(000812.4*kWh)\r\n16.7.0(0.43*kW)32.7.0(230*V)\r\n!\r\n\x03\x4a",
-        "+4.302E+02,812.4,9.91E37\n"};
+        "+4.302E+02,812.4,9.91E37\n",
+        std::string("\x20\x02\0\0\x90\x04\0\x01\0\x80\x31\x15\0\x01p{\"a\":{\"0\":431.50}}\x30\x08\0\x03p/q431\xd0\0", 45)};
 }
 
 class LiveFuzz final : public FuzzTarget {
@@ -48,7 +50,7 @@ public:
         const std::string text = texts_.next();
         write_bytes_to(path_, text);
         ++inputs_;
-        return description_holds(text) && values_hold(text) && lines_hold(text) && readout_holds(text);
+        return description_holds(text) && values_hold(text) && lines_hold(text) && readout_holds(text) && packets_hold(text);
     }
 
     [[nodiscard]] std::string tally() const override { return fmt::format("{} texts, {} of them sources, {} samples", inputs_, sources_, samples_); }
@@ -84,6 +86,27 @@ private:
         if (block.take(text) != ReadoutBlock::State::whole) return true;
         for (const LiveField& code : codes_)
             if (!finite(block.value(code))) return broken("a number of a read-out is not finite");
+        return true;
+    }
+
+    /// However they come, the packets are the same, and none is longer than the bytes or the bound.
+    bool packets_hold(const std::string& text) {
+        constexpr std::size_t most_bytes = 30;
+        std::vector<std::string> together, apart;
+        const auto cut = [](MqttCutter& cutter, std::string_view bytes, std::vector<std::string>& found) {
+            cutter.take(bytes);
+            while (const auto packet = cutter.next()) found.push_back(packet->topic + ' ' + packet->payload);
+        };
+        MqttCutter whole(most_bytes), pieces(most_bytes);
+        cut(whole, text, together);
+        for (std::size_t at = 0; at < text.size();) {
+            const std::size_t piece = 1 + texts_.pick(9);
+            cut(pieces, std::string_view(text).substr(at, piece), apart);
+            at += piece;
+        }
+        if (together != apart || whole.state() != pieces.state()) return broken("packets differ when they come in pieces");
+        for (const std::string& packet : together)
+            if (packet.size() > most_bytes) return broken("a packet is longer than the bound");
         return true;
     }
 

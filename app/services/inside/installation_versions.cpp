@@ -25,7 +25,6 @@ const std::pair<const char*, const char*> used_libraries[] = {
     {"libxml2", QT_TRANSLATE_NOOP("ullage", "tables of pages")},
     {"libQt6SerialBus", QT_TRANSLATE_NOOP("ullage", "meters by Modbus")},
     {"libQt6SerialPort", QT_TRANSLATE_NOOP("ullage", "meters on serial lines")},
-    {"libmosquitto", QT_TRANSLATE_NOOP("ullage", "meters by MQTT")},
     {"libqt6keychain", QT_TRANSLATE_NOOP("ullage", "access to kept passwords")},
 };
 

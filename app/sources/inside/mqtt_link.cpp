@@ -2,144 +2,142 @@
 #include "sources/inside/mqtt_link.h"
 
 #include "live/payload_number.h"
+#include "sources/inside/peer_words.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
-#include <QHostInfo>
+#include <QHostAddress>
+#include <QNetworkProxy>
+#include <QSslError>
 
-#include <mosquitto.h>
-
-#include <cerrno>
-#include <cstring>
 #include <utility>
 
 namespace ullage {
 
 namespace {
 
-constexpr int keep_alive_s = 20;
-constexpr int tend_every_ms = 500;
+constexpr int keep_alive_s = 40; ///< the broker ends a connection without a word after one and a half of it
+constexpr int tend_every_ms = 20'000;
 constexpr int packets_at_once = 200; ///< then the event loop has its turn
+constexpr qint64 bytes_at_once = 65'536;
 constexpr qint64 look_every_ms = 15;
-
-/// The library is set up once for the process.
-void prepare_library() {
-    static const struct Library {
-        Library() { mosquitto_lib_init(); }
-        ~Library() { mosquitto_lib_cleanup(); }
-        Library(const Library&) = delete;
-        Library& operator=(const Library&) = delete;
-    } library;
-}
+constexpr std::size_t most_packet_bytes = most_payload_bytes + longest_mqtt_text;
 
 } // namespace
 
-MqttLink::MqttLink(const LiveSource& source, const QString& password) : SourceLink(source), password_(utf8_of(password)), fields_(source.fields) {
+MqttLink::MqttLink(const LiveSource& source, const QString& password)
+    : SourceLink(source), password_(utf8_of(password)), fields_(source.fields), cutter_(most_packet_bytes) {
     for (const LiveField& field : fields_) topics_[field.place].fields.push_back(&field);
-    tend_timer_.setInterval(tend_every_ms);
-    connect(&tend_timer_, &QTimer::timeout, this, [this] {
-        if (client_) judge(mosquitto_loop_misc(client_));
-        serve();
+    connect(&walk_, &AddressWalk::tried, this, &MqttLink::connectTo);
+    connect(&walk_, &AddressWalk::unknown, this, &MqttLink::fail);
+    connect(&walk_, &AddressWalk::exhausted, this, [this](const QString& why) {
+        const QString remedy = certificate_refused_ ? mend_certificate()
+                               : this->source().tls ? tr("check that the broker runs, its host and port, and that it speaks TLS there")
+                                                    : tr("check that the broker runs, its host and port, and whether it asks for TLS");
+        fail(joined_clauses({why, remedy}));
     });
+    tend_timer_.setInterval(tend_every_ms);
+    connect(&tend_timer_, &QTimer::timeout, this, &MqttLink::tend);
+    go_on_.setSingleShot(true);
+    go_on_.setInterval(0);
+    connect(&go_on_, &QTimer::timeout, this, &MqttLink::take);
 }
 
 MqttLink::~MqttLink() { close(); }
 
 void MqttLink::open() {
     close();
-    const auto host = raw_text(source().peer().host);
-    // The library looks a name up while everybody waits: it is asked for here first, so that it is known by then.
-    look_up_ = QHostInfo::lookupHost(host, this, [this](const QHostInfo& info) {
-        look_up_ = -1;
-        if (info.addresses().isEmpty()) {
-            fail(info.errorString());
+    if (password_.size() > longest_mqtt_text) {
+        fail(tr("the password is longer than MQTT can say; enter a shorter one"));
+        return;
+    }
+    certificate_refused_ = false;
+    walk_.begin(source().peer());
+}
+
+void MqttLink::connectTo(const QString& address) {
+    drop();
+    cutter_ = MqttCutter(most_packet_bytes);
+    socket_ = std::make_unique<QSslSocket>();
+    QSslSocket* const socket = socket_.get();
+    socket->setProxy(QNetworkProxy(QNetworkProxy::NoProxy));
+    socket->setReadBufferSize(bytes_at_once);
+    connect(socket, &QSslSocket::errorOccurred, this, [this] { lose(socketTrouble()); });
+    connect(socket, &QSslSocket::readyRead, this, &MqttLink::take);
+    const auto port = static_cast<quint16>(source().peer().port);
+    if (!source().tls) {
+        connect(socket, &QSslSocket::connected, this, &MqttLink::introduce);
+        socket->connectToHost(address, port);
+        return;
+    }
+    connect(socket, &QSslSocket::encrypted, this, &MqttLink::introduce);
+    socket->setPeerVerifyMode(QSslSocket::VerifyPeer);
+    // The broker is told the name that was typed, and its certificate is held against that name, not against the address.
+    socket->connectToHostEncrypted(address, port, raw_text(source().peer().host));
+}
+
+void MqttLink::introduce() { send(mqtt_connect(source().user, password_, keep_alive_s)); }
+
+void MqttLink::take() {
+    for (int i = 0; i < packets_at_once; ++i) {
+        if (!socket_) return; // lost, or whoever heard the one before has had enough
+        if (const auto packet = cutter_.next()) {
+            takePacket(*packet);
+        } else if (cutter_.state() == MqttCutter::State::too_long) {
+            misunderstand();
+            lose(tr("a message of %1 MB came; those of a meter are short").arg(cutter_.announced_bytes() / 1'000'000));
+        } else if (cutter_.state() == MqttCutter::State::broken) {
+            lose(tr("what came is not MQTT 3.1.1"));
+        } else if (const QByteArray bytes = socket_->read(bytes_at_once); !bytes.isEmpty()) {
+            cutter_.take({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+        } else {
             return;
         }
-        // A certificate is held against the name.
-        connectTo(source().tls ? source().peer().host : utf8_of(info.addresses().constFirst().toString()));
-    });
+    }
+    go_on_.start();
 }
 
-bool MqttLink::makeClient() {
-    prepare_library();
-    client_ = mosquitto_new(nullptr, true, this);
-    if (!client_) return false;
-    (void)mosquitto_int_option(client_, MOSQ_OPT_PROTOCOL_VERSION, MQTT_PROTOCOL_V311);
-    mosquitto_connect_callback_set(client_, [](mosquitto*, void* link, int code) { static_cast<MqttLink*>(link)->onConnect(code); });
-    mosquitto_message_callback_set(
-        client_, [](mosquitto*, void* link, const mosquitto_message* message) { static_cast<MqttLink*>(link)->onMessage(*message); });
-    mosquitto_log_callback_set(client_, [](mosquitto*, void* link, int level, const char* words) {
-        if (level == MOSQ_LOG_ERR) static_cast<MqttLink*>(link)->fault_ = QString::fromUtf8(words);
-    });
-    fault_.clear();
-    if (!source().user.empty() &&
-        mosquitto_username_pw_set(client_, source().user.c_str(), password_.empty() ? nullptr : password_.c_str()) != MOSQ_ERR_SUCCESS)
-        return false;
-    // The authorities are those that this system trusts. The library then holds certificate and host name against them.
-    return !source().tls || mosquitto_int_option(client_, MOSQ_OPT_TLS_USE_OS_CERTS, 1) == MOSQ_ERR_SUCCESS;
+void MqttLink::takePacket(const MqttPacket& packet) {
+    pinged_ = false;
+    const bool answer = packet.kind == MqttPacket::Kind::connected;
+    if (answer != walk_.waits()) lose(tr("what came is not MQTT 3.1.1"));
+    else if (answer) takeAnswer(packet);
+    else if (packet.kind == MqttPacket::Kind::message) takeMessage(packet);
+    else if (packet.kind == MqttPacket::Kind::subscribed && packet.given) emit connected();
+    else if (packet.kind == MqttPacket::Kind::subscribed)
+        fail(tr("the broker gives none of these topics to this user; check the topics, the user and its rights"));
 }
 
-void MqttLink::connectTo(const std::string& host) {
-    if (!makeClient()) {
-        fail(tr("the connection to the broker cannot be prepared"));
+void MqttLink::takeAnswer(const MqttPacket& packet) {
+    // MQTT 3.1.1, 3.2.2.3.
+    const auto words = [&packet] {
+        switch (packet.refusal) {
+        case 1: return tr("it does not speak MQTT 3.1.1");
+        case 2: return tr("it takes nobody without a client name of their own");
+        case 3: return tr("its service is not available now");
+        case 4:
+        case 5: return tr("user or password is wrong, or this user may not read there");
+        default: return tr("code %1").arg(packet.refusal);
+        }
+    };
+    if (packet.refusal != 0) {
+        fail(tr("the broker refuses: %1").arg(words()));
         return;
     }
-    const int outcome = mosquitto_connect_async(client_, host.c_str(), source().peer().port, keep_alive_s);
-    if (outcome != MOSQ_ERR_SUCCESS) {
-        judge(outcome);
-        return;
-    }
-    const int descriptor = mosquitto_socket(client_);
-    readable_ = std::make_unique<QSocketNotifier>(descriptor, QSocketNotifier::Read);
-    writable_ = std::make_unique<QSocketNotifier>(descriptor, QSocketNotifier::Write);
-    connect(readable_.get(), &QSocketNotifier::activated, this, [this] {
-        if (!client_) return;
-        const int read = mosquitto_loop_read(client_, packets_at_once);
-        tell();
-        if (client_) judge(read);
-        serve();
-    });
-    connect(writable_.get(), &QSocketNotifier::activated, this, [this] { serve(); });
+    walk_.answered();
+    std::vector<std::string> topics;
+    for (const auto& [topic, looked] : topics_) topics.push_back(topic);
+    send(mqtt_subscribe(topics));
     tend_timer_.start();
 }
 
-void MqttLink::serve() {
-    if (!client_ || !writable_) return;
-    judge(mosquitto_loop_write(client_, packets_at_once));
-    if (client_ && writable_) writable_->setEnabled(mosquitto_want_write(client_));
-}
-
-void MqttLink::judge(int outcome) {
-    if (outcome == MOSQ_ERR_SUCCESS && ended_by_.isEmpty()) return;
-    QString why = std::exchange(ended_by_, {});
-    if (why.isEmpty() && outcome == MOSQ_ERR_TLS)
-        why = tr("no secured connection (%1): the certificate has expired, is for another host name or comes from an authority that this machine "
-                 "does not trust, or the broker does not speak TLS at this port")
-                  .arg(fault_.simplified());
-    if (why.isEmpty()) why = QString::fromUtf8(outcome == MOSQ_ERR_ERRNO ? strerror(errno) : mosquitto_strerror(outcome));
-    fail(why);
-}
-
-void MqttLink::onConnect(int code) {
-    if (code != 0) {
-        ended_by_ = tr("the broker refuses: %1").arg(QString::fromUtf8(mosquitto_connack_string(code)));
-        return;
-    }
-    for (const auto& [topic, looked] : topics_) (void)mosquitto_subscribe(client_, nullptr, topic.c_str(), 0);
-    emit connected();
-}
-
-void MqttLink::onMessage(const mosquitto_message& message) {
-    const auto found = topics_.find(message.topic);
+void MqttLink::takeMessage(const MqttPacket& packet) {
+    const auto found = topics_.find(packet.topic);
     if (found == topics_.end()) return;
-    if (message.payloadlen < 0 || static_cast<std::size_t>(message.payloadlen) > most_payload_bytes) {
-        misunderstand();
-        ended_by_ = tr("a message of %1 MB came; those of a meter are short").arg(message.payloadlen / 1'000'000);
-        return;
-    }
     Topic& topic = found->second;
     if (topic.looked_at.isValid() && topic.looked_at.elapsed() < look_every_ms) return;
     topic.looked_at.start();
-    const auto numbers = numbers_in({static_cast<const char*>(message.payload), static_cast<std::size_t>(message.payloadlen)}, topic.fields);
+    const auto numbers = numbers_in(packet.payload, topic.fields);
     TraceSample sample;
     for (std::size_t i = 0; i < numbers.size(); ++i)
         if (numbers[i]) put(sample, *topic.fields[i], numbers[i]);
@@ -147,29 +145,47 @@ void MqttLink::onMessage(const mosquitto_message& message) {
         misunderstand();
         return;
     }
-    came_.emplace_back(sample, message.retain);
+    workWell();
+    emit values(sample, packet.retained);
 }
 
-void MqttLink::tell() {
-    for (const auto& [sample, retained] : std::exchange(came_, {})) {
-        if (!client_) return; // whoever heard the one before has had enough
-        workWell();
-        emit values(sample, retained);
-    }
+void MqttLink::tend() {
+    if (std::exchange(pinged_, true)) lose(tr("the broker does not answer any more"));
+    else send(mqtt_ping);
+}
+
+QString MqttLink::socketTrouble() const {
+    if (socket_->error() != QAbstractSocket::SslHandshakeFailedError) return socket_->errorString();
+    const QList<QSslError> faults = socket_->sslHandshakeErrors();
+    return faults.isEmpty() ? tr("no secured connection (%1)").arg(socket_->errorString()) : certificate_refused(faults);
+}
+
+void MqttLink::lose(const QString& why) {
+    certificate_refused_ = certificate_refused_ || !socket_->sslHandshakeErrors().isEmpty();
+    drop();
+    if (walk_.waits()) walk_.fell(why);
+    else fail(why);
+}
+
+void MqttLink::send(std::string_view bytes) { socket_->write(bytes.data(), static_cast<qint64>(bytes.size())); }
+
+void MqttLink::drop() {
+    tend_timer_.stop();
+    go_on_.stop();
+    pinged_ = false;
+    if (!socket_) return;
+    socket_->disconnect(this);
+    socket_->abort();
+    socket_.release()->deleteLater(); // it may be the one whose signal has led here
 }
 
 void MqttLink::close() {
-    if (look_up_ >= 0) QHostInfo::abortHostLookup(std::exchange(look_up_, -1));
-    tend_timer_.stop();
-    for (auto* notifier : {&readable_, &writable_})
-        if (*notifier) {
-            (*notifier)->setEnabled(false);
-            notifier->release()->deleteLater(); // it may be the one whose signal has led here
-        }
-    if (!client_) return;
-    (void)mosquitto_disconnect(client_);
-    (void)mosquitto_loop_write(client_, 1);
-    mosquitto_destroy(std::exchange(client_, nullptr));
+    if (socket_ && tend_timer_.isActive()) {
+        send(mqtt_disconnect);
+        socket_->flush();
+    }
+    walk_.stop();
+    drop();
 }
 
 } // namespace ullage

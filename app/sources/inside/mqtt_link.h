@@ -2,24 +2,23 @@
 // Private to the room sources.
 #pragma once
 
+#include "live/mqtt_packets.h"
+#include "sources/inside/address_walk.h"
 #include "sources/source_link.h"
 
 #include <QElapsedTimer>
-#include <QSocketNotifier>
+#include <QSslSocket>
 
 #include <map>
 #include <memory>
 #include <string>
-#include <utility>
 #include <vector>
-
-struct mosquitto;
-struct mosquitto_message;
 
 namespace ullage {
 
-/// MQTT 3.1.1: subscribes the topics of the fields at quality of service 0 and publishes nothing. The library's socket is served by the event loop. A
-/// topic is looked at every 15 ms at most; a message beyond the bound of payloads ends the connection.
+/// MQTT 3.1.1: subscribes the topics of the fields at quality of service 0 and publishes nothing. Of the addresses of the broker's name the first one
+/// counts that answers as a broker. A certificate is held against the name that was typed, whatever address answers. A topic is looked at every 15 ms
+/// at most; a message beyond the bound of payloads ends the connection before it has come.
 class MqttLink final : public SourceLink {
     Q_OBJECT
 public:
@@ -35,24 +34,27 @@ private:
         std::vector<const LiveField*> fields;
         QElapsedTimer looked_at;
     };
-    void connectTo(const std::string& host);
-    bool makeClient();
-    void serve();
-    void judge(int outcome);
-    void tell();
-    void onConnect(int code);
-    void onMessage(const mosquitto_message& message);
+    void connectTo(const QString& address);
+    void introduce();
+    void take();
+    void takePacket(const MqttPacket& packet);
+    void takeAnswer(const MqttPacket& packet);
+    void takeMessage(const MqttPacket& packet);
+    void tend();
+    [[nodiscard]] QString socketTrouble() const;
+    void lose(const QString& why);
+    void drop();
+    void send(std::string_view bytes);
 
     std::string password_;
     std::map<std::string, Topic> topics_;
     std::vector<LiveField> fields_;
-    mosquitto* client_ = nullptr;
-    std::unique_ptr<QSocketNotifier> readable_, writable_;
-    QTimer tend_timer_;
-    std::vector<std::pair<TraceSample, bool>> came_; ///< within a call of the library, which may not be ended there
-    int look_up_ = -1;
-    QString ended_by_; ///< why the connection is to end, where that was found within a call of the library
-    QString fault_;    ///< what the library said last of a fault
+    AddressWalk walk_;
+    std::unique_ptr<QSslSocket> socket_;
+    MqttCutter cutter_;
+    QTimer tend_timer_, go_on_;
+    bool pinged_ = false;              ///< and nothing has come since
+    bool certificate_refused_ = false; ///< of an address of this walk
 };
 
 } // namespace ullage

@@ -91,6 +91,59 @@ TEST(ModbusWire, nothing_but_functions_that_read_is_ever_sent) {
     for (const QByteArray& pdu : server.asked) EXPECT_EQ(pdu[0], 3);
 }
 
+/// A broker of bare bytes on 127.0.0.1: it answers each piece that comes with the next of its answers, and keeps what came.
+class BareBroker {
+public:
+    explicit BareBroker(std::vector<QByteArray> answers) : answers_(std::move(answers)) {
+        EXPECT_TRUE(server_.listen(QHostAddress::LocalHost));
+        QObject::connect(&server_, &QTcpServer::newConnection, &server_, [this] {
+            QTcpSocket* socket = server_.nextPendingConnection();
+            QObject::connect(socket, &QTcpSocket::readyRead, socket, [this, socket] {
+                heard.push_back(socket->readAll());
+                if (heard.size() <= answers_.size()) socket->write(answers_[heard.size() - 1]);
+            });
+        });
+    }
+    /// What is said of it, or of what comes from it, and nothing else.
+    QString trouble() {
+        LiveSource source;
+        source.kind = SourceKind::mqtt;
+        source.address = "127.0.0.1:" + std::to_string(server_.serverPort());
+        source.user = "bench";
+        EXPECT_TRUE(take_fields(source, "power bench/w\nregister bench/e"));
+        const auto link = SourceLink::make(source, QStringLiteral("very secret"));
+        QString why;
+        QObject::connect(link.get(), &SourceLink::failed, link.get(), [&why](const QString& words) { why = words; });
+        link->start();
+        EXPECT_TRUE(QTest::qWaitFor([&why] { return !why.isEmpty(); }, 5000));
+        link->stop();
+        return why;
+    }
+    std::vector<QByteArray> heard;
+
+private:
+    std::vector<QByteArray> answers_;
+    QTcpServer server_;
+};
+
+TEST(MqttWire, a_broker_that_refuses_is_believed_and_asked_for_nothing_more) {
+    BareBroker broker({QByteArray::fromHex("20020005")});
+    EXPECT_EQ(broker.trouble().toStdString(), "the broker refuses: user or password is wrong, or this user may not read there");
+    ASSERT_EQ(broker.heard.size(), 1U);
+    EXPECT_TRUE(broker.heard[0].startsWith(QByteArray::fromHex("10"))) << "CONNECT";
+}
+
+TEST(MqttWire, a_broker_hears_a_connection_and_a_subscription_and_is_told_when_it_gives_no_topic) {
+    BareBroker broker({QByteArray::fromHex("20020000"), QByteArray::fromHex("900400018080")});
+    const QString why = broker.trouble();
+    EXPECT_TRUE(why.startsWith(QStringLiteral("the broker gives none of these topics to this user; check "))) << why.toStdString();
+    // It hears a goodbye as well, where that reaches it before its end.
+    ASSERT_GE(broker.heard.size(), 2U);
+    EXPECT_EQ(broker.heard[0].toHex().toStdString(), "102000044d51545404c200280000000562656e6368000b7665727920736563726574");
+    EXPECT_EQ(broker.heard[1].toHex().toStdString(), "82160001000762656e63682f6500000762656e63682f7700");
+    for (std::size_t i = 2; i < broker.heard.size(); ++i) EXPECT_EQ(broker.heard[i].toHex().toStdString(), "e000");
+}
+
 TEST(ReadoutWire, a_meter_hears_its_request_and_the_acknowledgement_for_data_and_nothing_else) {
     const DrainTruth truth;
     TerminalPeer peer(truth, TerminalPeer::Kind::readout);
