@@ -16423,6 +16423,10 @@
         <translation>sein Zertifikat gilt nicht (%1)</translation>
     </message>
     <message>
+        <source>check that it is switched on, and its host and port</source>
+        <translation>prüfen Sie, ob er eingeschaltet ist, und Rechnername und Port</translation>
+    </message>
+    <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>geben Sie ihm ein Zertifikat, das nicht abgelaufen ist, für den eingetippten Rechnernamen gilt und von einer Stelle kommt, der dieser Rechner vertraut</translation>
     </message>
@@ -20227,10 +20231,6 @@ pt</translation>
         <translation>der Zähler hat die Verbindung geschlossen</translation>
     </message>
     <message>
-        <source>no connection</source>
-        <translation>keine Verbindung</translation>
-    </message>
-    <message>
         <source>the device names no SunSpec meter model (201 to 204, 211 to 214); state its registers</source>
         <translation>das Gerät nennt kein SunSpec-Zählermodell (201 bis 204, 211 bis 214); geben Sie seine Register an</translation>
     </message>
@@ -21480,10 +21480,6 @@ pt</translation>
 </context>
 <context>
     <name>ullage::ScpiLink</name>
-    <message>
-        <source>no connection within %1 s</source>
-        <translation>keine Verbindung innerhalb von %1 s</translation>
-    </message>
     <message>
         <source>the instrument does not answer %1</source>
         <translation>das Gerät antwortet nicht auf %1</translation>

@@ -16423,6 +16423,10 @@
         <translation>su certificado no es válido (%1)</translation>
     </message>
     <message>
+        <source>check that it is switched on, and its host and port</source>
+        <translation>compruebe que está encendido, y el host y el puerto</translation>
+    </message>
+    <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>dele un certificado sin caducar, para el host que usted escribió y de una autoridad en la que confíe esta máquina</translation>
     </message>
@@ -20227,10 +20231,6 @@ pt</translation>
         <translation>el contador ha cerrado la conexión</translation>
     </message>
     <message>
-        <source>no connection</source>
-        <translation>sin conexión</translation>
-    </message>
-    <message>
         <source>the device names no SunSpec meter model (201 to 204, 211 to 214); state its registers</source>
         <translation>el dispositivo no nombra ningún modelo de contador SunSpec (201 a 204, 211 a 214); indique sus registros</translation>
     </message>
@@ -21480,10 +21480,6 @@ pt</translation>
 </context>
 <context>
     <name>ullage::ScpiLink</name>
-    <message>
-        <source>no connection within %1 s</source>
-        <translation>sin conexión en %1 s</translation>
-    </message>
     <message>
         <source>the instrument does not answer %1</source>
         <translation>el instrumento no responde a %1</translation>

@@ -16423,6 +16423,10 @@
         <translation>son certificat n’est pas valable (%1)</translation>
     </message>
     <message>
+        <source>check that it is switched on, and its host and port</source>
+        <translation>vérifiez qu’il est allumé, ainsi que l’hôte et le port</translation>
+    </message>
+    <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>donnez-lui un certificat non expiré, pour l’hôte que vous avez tapé et d’une autorité à laquelle cette machine se fie</translation>
     </message>
@@ -20227,10 +20231,6 @@ pt</translation>
         <translation>le compteur a fermé la connexion</translation>
     </message>
     <message>
-        <source>no connection</source>
-        <translation>pas de connexion</translation>
-    </message>
-    <message>
         <source>the device names no SunSpec meter model (201 to 204, 211 to 214); state its registers</source>
         <translation>l’appareil ne nomme aucun modèle de compteur SunSpec (201 à 204, 211 à 214)&#x202f;; indiquez ses registres</translation>
     </message>
@@ -21480,10 +21480,6 @@ pt</translation>
 </context>
 <context>
     <name>ullage::ScpiLink</name>
-    <message>
-        <source>no connection within %1 s</source>
-        <translation>pas de connexion en %1 s</translation>
-    </message>
     <message>
         <source>the instrument does not answer %1</source>
         <translation>l’instrument ne répond pas à %1</translation>

@@ -2,6 +2,8 @@
 #include "sources/inside/http_link.h"
 
 #include "live/payload_number.h"
+#include "sources/inside/peer_words.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 #include <QAuthenticator>
@@ -49,6 +51,7 @@ void HttpLink::ask() {
     request.setAttribute(QNetworkRequest::CookieLoadControlAttribute, QNetworkRequest::Manual);
     request.setAttribute(QNetworkRequest::CookieSaveControlAttribute, QNetworkRequest::Manual);
     body_.clear();
+    certificate_faults_.clear();
     too_long_ = asked_for_password_ = false;
     reply_ = network_.get(request);
     reply_->setReadBufferSize(static_cast<qint64>(most_payload_bytes));
@@ -59,6 +62,7 @@ void HttpLink::ask() {
         too_long_ = true;
         reply_->abort();
     });
+    connect(reply_, &QNetworkReply::sslErrors, this, [this](const QList<QSslError>& faults) { certificate_faults_ = faults; });
     connect(reply_, &QNetworkReply::finished, this, &HttpLink::take);
 }
 
@@ -73,7 +77,7 @@ void HttpLink::take() {
         return;
     }
     if (reply->error() != QNetworkReply::NoError) {
-        fail(reply->errorString());
+        fail(trouble(*reply));
         return;
     }
     body_ += reply->readAll();
@@ -88,6 +92,21 @@ void HttpLink::take() {
     }
     workWell();
     emit values(sample, false);
+}
+
+/// What a request came to.
+QString HttpLink::trouble(const QNetworkReply& reply) const {
+    const bool answered = reply.error() > QNetworkReply::TemporaryNetworkFailureError && reply.error() != QNetworkReply::UnknownNetworkError;
+    if (answered) return reply.errorString();
+    const QUrl url = reply.request().url();
+    const QString host = text_of(utf8_of(url.host()));
+    if (reply.error() == QNetworkReply::HostNotFoundError) return name_not_found(host, reply.errorString());
+    const QString why = !certificate_faults_.isEmpty() ? certificate_refused(certificate_faults_)
+                        // Nobody else cancels a request here than the time that it may take.
+                        : reply.error() == QNetworkReply::OperationCanceledError ? no_answer_within(answer_within_ms)
+                                                                                 : reply.errorString();
+    const int port = url.port(url.scheme() == QStringLiteral("https") ? 443 : 80);
+    return joined_clauses({not_reached(host, port, why), certificate_faults_.isEmpty() ? check_peer() : mend_certificate()});
 }
 
 void HttpLink::close() {

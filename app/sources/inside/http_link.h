@@ -7,6 +7,7 @@
 #include <QByteArray>
 #include <QNetworkAccessManager>
 #include <QPointer>
+#include <QSslError>
 
 #include <vector>
 
@@ -29,12 +30,14 @@ protected:
 private:
     void ask();
     void take();
+    [[nodiscard]] QString trouble(const QNetworkReply& reply) const;
 
     QString password_;
     QNetworkAccessManager network_;
     QTimer poll_timer_;
     QPointer<QNetworkReply> reply_;
     QByteArray body_;
+    QList<QSslError> certificate_faults_;
     bool too_long_ = false, asked_for_password_ = false, connected_ = false;
     std::vector<const LiveField*> fields_;
 };

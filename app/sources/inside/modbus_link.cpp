@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sources/inside/modbus_link.h"
 
+#include "sources/inside/peer_words.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 #include <QModbusReply>
@@ -27,49 +29,76 @@ QModbusDataUnit::RegisterType table_of(RegisterTable table) {
 ModbusLink::ModbusLink(const LiveSource& source) : SourceLink(source), blocks_(blocks_of(source.fields)) {
     poll_timer_.setInterval(static_cast<int>(std::lround(1000 * source.interval_s)));
     connect(&poll_timer_, &QTimer::timeout, this, &ModbusLink::poll);
+    connect(&walk_, &AddressWalk::tried, this, &ModbusLink::connectTo);
+    connect(&walk_, &AddressWalk::unknown, this, &ModbusLink::fail);
+    connect(&walk_, &AddressWalk::exhausted, this, [this](const QString& why) { fail(joined_clauses({why, check_peer()})); });
 }
 
 ModbusLink::~ModbusLink() { close(); }
 
 void ModbusLink::open() {
     close();
-    if (source().kind == SourceKind::modbus_tcp) {
-        client_ = std::make_unique<QModbusTcpClient>();
-        const auto peer = source().peer();
-        client_->setConnectionParameter(QModbusDevice::NetworkAddressParameter, raw_text(peer.host));
-        client_->setConnectionParameter(QModbusDevice::NetworkPortParameter, peer.port);
-    } else {
-        client_ = std::make_unique<QModbusRtuSerialClient>();
-        const LineSettings& line = source().line;
-        client_->setConnectionParameter(QModbusDevice::SerialPortNameParameter, raw_text(source().address));
-        client_->setConnectionParameter(QModbusDevice::SerialBaudRateParameter, line.baud);
-        client_->setConnectionParameter(QModbusDevice::SerialDataBitsParameter, line.data_bits == 7 ? QSerialPort::Data7 : QSerialPort::Data8);
-        client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, line.stop_bits == 2 ? QSerialPort::TwoStop : QSerialPort::OneStop);
-        client_->setConnectionParameter(QModbusDevice::SerialParityParameter, line.parity == 'E'   ? QSerialPort::EvenParity
-                                                                              : line.parity == 'O' ? QSerialPort::OddParity
-                                                                                                   : QSerialPort::NoParity);
-    }
+    if (source().kind == SourceKind::modbus_tcp) walk_.begin(source().peer());
+    else openSerial();
+}
+
+void ModbusLink::connectTo(const QString& address) {
+    drop();
+    client_ = std::make_unique<QModbusTcpClient>();
+    client_->setConnectionParameter(QModbusDevice::NetworkAddressParameter, address);
+    client_->setConnectionParameter(QModbusDevice::NetworkPortParameter, source().peer().port);
+    begin();
+}
+
+void ModbusLink::openSerial() {
+    client_ = std::make_unique<QModbusRtuSerialClient>();
+    const LineSettings& line = source().line;
+    client_->setConnectionParameter(QModbusDevice::SerialPortNameParameter, raw_text(source().address));
+    client_->setConnectionParameter(QModbusDevice::SerialBaudRateParameter, line.baud);
+    client_->setConnectionParameter(QModbusDevice::SerialDataBitsParameter, line.data_bits == 7 ? QSerialPort::Data7 : QSerialPort::Data8);
+    client_->setConnectionParameter(QModbusDevice::SerialStopBitsParameter, line.stop_bits == 2 ? QSerialPort::TwoStop : QSerialPort::OneStop);
+    client_->setConnectionParameter(QModbusDevice::SerialParityParameter, line.parity == 'E'   ? QSerialPort::EvenParity
+                                                                          : line.parity == 'O' ? QSerialPort::OddParity
+                                                                                               : QSerialPort::NoParity);
+    begin();
+}
+
+void ModbusLink::begin() {
     client_->setTimeout(register_answer_ms);
     client_->setNumberOfRetries(0);
     sunspec_.reset();
     if (source().sunspec) sunspec_.emplace(*source().sunspec);
     connect(client_.get(), &QModbusDevice::stateChanged, this, [this](QModbusDevice::State state) {
         if (state == QModbusDevice::ConnectedState) {
+            walk_.answered();
             emit connected();
             poll_timer_.start();
             poll();
-        } else if (state == QModbusDevice::UnconnectedState) {
+        } else if (state == QModbusDevice::UnconnectedState && !walk_.waits()) { // of an address that falls the error follows
             const QString why = client_ ? client_->errorString() : QString();
             fail(why.isEmpty() ? tr("the meter has closed the connection") : why);
         }
     });
     connect(client_.get(), &QModbusDevice::errorOccurred, this, [this](QModbusDevice::Error error) {
-        if (error == QModbusDevice::ConnectionError && client_) fail(client_->errorString());
+        if (error != QModbusDevice::ConnectionError || !client_) return;
+        // Of a socket the words of the socket itself: those of the client only enclose them.
+        lose(walk_.waits() && client_->device() ? client_->device()->errorString() : client_->errorString());
     });
-    if (!client_->connectDevice()) fail(client_ ? client_->errorString() : tr("no connection"));
+    if (!client_->connectDevice() && client_) lose(client_->errorString());
+}
+
+void ModbusLink::lose(const QString& why) {
+    drop();
+    if (walk_.waits()) walk_.fell(why);
+    else fail(why);
 }
 
 void ModbusLink::close() {
+    walk_.stop();
+    drop();
+}
+
+void ModbusLink::drop() {
     poll_timer_.stop();
     unanswered_ = 0;
     waiting_.clear();

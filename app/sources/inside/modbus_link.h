@@ -3,6 +3,7 @@
 #pragma once
 
 #include "live/modbus_values.h"
+#include "sources/inside/address_walk.h"
 #include "sources/source_link.h"
 
 #include <QPointer>
@@ -28,12 +29,18 @@ protected:
     void close() override;
 
 private:
+    void connectTo(const QString& address);
+    void openSerial();
+    void begin();
+    void drop();
+    void lose(const QString& why);
     void poll();
     void ask(const RegisterBlock& block);
     void take(QModbusReply* reply, const RegisterBlock& block);
     void takeRegisters(const RegisterBlock& block, const std::vector<std::uint16_t>& registers);
     void goOn();
 
+    AddressWalk walk_;
     std::unique_ptr<QModbusClient> client_;
     QTimer poll_timer_;
     std::vector<RegisterBlock> blocks_;

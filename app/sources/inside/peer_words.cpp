@@ -45,6 +45,8 @@ QString certificate_refused(const QList<QSslError>& faults) {
     return ullage::tr("its certificate does not hold (%1)").arg(joined_clauses(words));
 }
 
+QString check_peer() { return ullage::tr("check that it is switched on, and its host and port"); }
+
 QString mend_certificate() {
     return ullage::tr("give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts");
 }

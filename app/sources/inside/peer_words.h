@@ -18,7 +18,8 @@ namespace ullage {
 [[nodiscard]] QString no_answer_within(int ms);
 /// Why a certificate is refused.
 [[nodiscard]] QString certificate_refused(const QList<QSslError>& faults);
-/// What to do about a certificate that does not hold.
+/// What to do about a meter that is not reached, and about a certificate that does not hold.
+[[nodiscard]] QString check_peer();
 [[nodiscard]] QString mend_certificate();
 
 } // namespace ullage

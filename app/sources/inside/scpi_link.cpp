@@ -2,7 +2,9 @@
 #include "sources/inside/scpi_link.h"
 
 #include "live/scpi_answer.h"
+#include "sources/inside/peer_words.h"
 #include "sources/inside/serial_line.h"
+#include "style/clauses.h"
 #include "style/words.h"
 
 #include <QNetworkProxy>
@@ -16,7 +18,6 @@ namespace ullage {
 namespace {
 
 constexpr int scpi_patience_ms = 3000;
-constexpr int connect_within_ms = 10'000;
 constexpr qint64 most_scpi_bytes = 65'536;
 
 } // namespace
@@ -26,12 +27,11 @@ ScpiLink::ScpiLink(const LiveSource& source) : SourceLink(source) {
         if (std::ranges::find(queries_, field.place) == queries_.end()) queries_.push_back(field.place);
     poll_timer_.setInterval(static_cast<int>(std::lround(1000 * source.interval_s)));
     connect(&poll_timer_, &QTimer::timeout, this, &ScpiLink::poll);
+    connect(&walk_, &AddressWalk::tried, this, &ScpiLink::connectTo);
+    connect(&walk_, &AddressWalk::unknown, this, &ScpiLink::fail);
+    connect(&walk_, &AddressWalk::exhausted, this, [this](const QString& why) { fail(joined_clauses({why, check_peer()})); });
     patience_.setSingleShot(true);
     connect(&patience_, &QTimer::timeout, this, [this] {
-        if (!waiting_) {
-            fail(tr("no connection within %1 s").arg(connect_within_ms / 1000));
-            return;
-        }
         waiting_ = false;
         misunderstand();
         // An answer that comes late must not be taken for that to the next query.
@@ -44,24 +44,29 @@ ScpiLink::~ScpiLink() { close(); }
 void ScpiLink::open() {
     close();
     cutter_ = {};
-    if (source().kind == SourceKind::scpi_tcp) openTcp();
+    if (source().kind == SourceKind::scpi_tcp) walk_.begin(source().peer());
     else openSerial();
 }
 
-void ScpiLink::openTcp() {
+void ScpiLink::connectTo(const QString& address) {
+    drop();
     auto socket = std::make_unique<QTcpSocket>();
     socket->setProxy(QNetworkProxy(QNetworkProxy::NoProxy));
     socket->setReadBufferSize(most_scpi_bytes);
-    connect(socket.get(), &QTcpSocket::connected, this, &ScpiLink::ready);
+    connect(socket.get(), &QTcpSocket::connected, this, [this] {
+        walk_.answered();
+        ready();
+    });
     connect(socket.get(), &QTcpSocket::errorOccurred, this, [this] {
-        if (device_) fail(device_->errorString());
+        const QString why = device_->errorString();
+        drop();
+        if (walk_.waits()) walk_.fell(why);
+        else fail(why);
     });
     connect(socket.get(), &QTcpSocket::readyRead, this, &ScpiLink::take);
-    const auto peer = source().peer();
     auto* const raw = socket.get();
     device_ = std::move(socket);
-    patience_.start(connect_within_ms);
-    raw->connectToHost(raw_text(peer.host), static_cast<quint16>(peer.port));
+    raw->connectToHost(address, static_cast<quint16>(source().peer().port));
 }
 
 void ScpiLink::openSerial() {
@@ -78,7 +83,6 @@ void ScpiLink::openSerial() {
 }
 
 void ScpiLink::ready() {
-    patience_.stop();
     emit connected();
     poll_timer_.start();
     poll();
@@ -126,6 +130,11 @@ void ScpiLink::takeAnswer(std::string_view answer) {
 }
 
 void ScpiLink::close() {
+    walk_.stop();
+    drop();
+}
+
+void ScpiLink::drop() {
     poll_timer_.stop();
     patience_.stop();
     waiting_ = false;

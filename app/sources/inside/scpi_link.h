@@ -3,6 +3,7 @@
 #pragma once
 
 #include "live/live_lines.h"
+#include "sources/inside/address_walk.h"
 #include "sources/source_link.h"
 
 #include <QByteArray>
@@ -28,14 +29,16 @@ protected:
     void close() override;
 
 private:
-    void openTcp();
+    void connectTo(const QString& address);
     void openSerial();
+    void drop();
     void ready();
     void poll();
     void askNext();
     void take();
     void takeAnswer(std::string_view answer);
 
+    AddressWalk walk_;
     std::unique_ptr<QIODevice> device_;
     QTimer poll_timer_, patience_;
     std::vector<std::string> queries_; ///< each once

@@ -10,6 +10,10 @@
 
 #include <gtest/gtest.h>
 
+#include <arpa/inet.h>
+#include <sys/socket.h>
+#include <unistd.h>
+
 #include <algorithm>
 #include <memory>
 #include <optional>
@@ -94,11 +98,48 @@ TEST_P(Addresses, are_missing_of_a_name_that_nobody_knows_which_is_said) {
     EXPECT_TRUE(why.endsWith(QStringLiteral("; check how it is written, and the network"))) << why.toStdString();
 }
 
-INSTANTIATE_TEST_SUITE_P(Kinds, Addresses, testing::Values(SourceKind::mqtt), [](const testing::TestParamInfo<SourceKind>& kind) {
-    std::string name(kind_word(kind.param));
-    std::ranges::replace(name, '-', '_');
-    return name;
-});
+INSTANTIATE_TEST_SUITE_P(Kinds, Addresses, testing::Values(SourceKind::modbus_tcp, SourceKind::mqtt, SourceKind::http, SourceKind::scpi_tcp),
+                         [](const testing::TestParamInfo<SourceKind>& kind) {
+                             std::string name(kind_word(kind.param));
+                             std::ranges::replace(name, '-', '_');
+                             return name;
+                         });
+
+/// A port of an address of this machine that takes no connection and refuses none: its queue is full.
+class FullQueue {
+public:
+    FullQueue(const char* address, quint16 port) {
+        sockaddr_in there{};
+        there.sin_family = AF_INET;
+        there.sin_port = htons(port);
+        EXPECT_EQ(::inet_pton(AF_INET, address, &there.sin_addr), 1);
+        const auto* name = reinterpret_cast<const sockaddr*>(&there);
+        sockets_.push_back(::socket(AF_INET, SOCK_STREAM, 0));
+        EXPECT_EQ(::bind(sockets_[0], name, sizeof there), 0);
+        EXPECT_EQ(::listen(sockets_[0], 0), 0);
+        for (int i = 0; i < 4; ++i) {
+            sockets_.push_back(::socket(AF_INET, SOCK_STREAM | SOCK_NONBLOCK, 0));
+            (void)::connect(sockets_.back(), name, sizeof there);
+        }
+    }
+    ~FullQueue() {
+        for (const int socket : sockets_) ::close(socket);
+    }
+    FullQueue(const FullQueue&) = delete;
+    FullQueue& operator=(const FullQueue&) = delete;
+
+private:
+    std::vector<int> sockets_;
+};
+
+TEST(SilentAddress, that_neither_takes_nor_refuses_a_connection_is_left_for_the_next_of_the_name) {
+    const DrainTruth truth;
+    const ScpiPeer peer(truth);
+    const FullQueue silent("127.0.0.2", static_cast<quint16>(peer.source().peer().port));
+    const NamedHost host("silent.bench.test", {"127.0.0.2", "127.0.0.1"});
+    const Heard heard = heard_from(by_name(peer.source(), "silent.bench.test"));
+    EXPECT_TRUE(heard.first) << heard.why.toStdString();
+}
 
 /// What listens where a broker is looked for first.
 struct OtherService {
