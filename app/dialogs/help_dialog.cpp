@@ -20,19 +20,19 @@ namespace ullage {
 
 namespace {
 
-// At the usual size of text within a screen of 1280x800.
-constexpr QSize page_letters(80, 36);
-constexpr QSize markdown_letters(116, 45);
+// Within a screen of 1280x800.
+constexpr QSize page_size(640, 560);
+constexpr QSize markdown_size(920, 700);
 constexpr double share_of_screen = 0.9;
 constexpr double cell_padding_px = 5;
 constexpr double table_gap_px = 4;
 constexpr double heading_gap_px = 16;
 
-/// Room for so many letters and lines, as far as the screen has it.
-QSize room_for(const QSize& letters, const QWidget& dialog) {
-    const QFontMetrics metrics = dialog.fontMetrics();
-    const QSize screen = dialog.screen()->availableSize() * share_of_screen;
-    return QSize(letters.width() * metrics.averageCharWidth(), letters.height() * metrics.height()).boundedTo(screen);
+/// As much more as the text is larger than usual, as far as the screen has room for it.
+QSize grown(const QSize& usual, const QWidget& dialog) {
+    constexpr double usual_line_px = 15;
+    const QSize larger = usual * (dialog.fontMetrics().height() / usual_line_px);
+    return usual.expandedTo(larger.boundedTo(dialog.screen()->availableSize() * share_of_screen));
 }
 
 /// A heading stands apart from what is above it and is smaller than the title of the page.
@@ -98,14 +98,14 @@ HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), title_(new QLabel), t
 void HelpDialog::showPage(const QString& title, const QString& html) {
     markdown_.clear();
     text_->setHtml(html);
-    resize(room_for(page_letters, *this).expandedTo(isVisible() ? size() : QSize()));
+    resize(grown(page_size, *this).expandedTo(isVisible() ? size() : QSize()));
     comeUp(title);
 }
 
 void HelpDialog::showMarkdown(const QString& title, const QString& markdown) {
     markdown_ = markdown;
     renderMarkdown();
-    resize(room_for(markdown_letters, *this).expandedTo(isVisible() ? size() : QSize()));
+    resize(grown(markdown_size, *this).expandedTo(isVisible() ? size() : QSize()));
     comeUp(title);
 }
 
