@@ -67,7 +67,9 @@ Result<FolderTally> Document::importFolder(const QString& folder, const DoBeside
     if (!read) return read;
     const FolderTally& tally = read.value();
     Change change;
-    change.units = change.meters = change.runs = change.pv_sheets = change.load_lists = change.method = true;
+    change.units = change.meters = change.pv_sheets = change.load_lists = change.method = true;
+    if (fresh) change.units_of_runs = state_->unitsOfNewRuns(fresh.value().runs, {});
+    change.runs = !fresh || !change.units_of_runs.empty();
     undo_stack_.push(new StoreCommand(
         *state_, tr("import folder"), change, [tally](Logbook& book) { return set_withdrawn(book, tally, false); },
         [tally](Logbook& book) { return set_withdrawn(book, tally, true); }));

@@ -57,6 +57,11 @@ Result<Joined> Document::join(const Logbook& other, const std::set<std::string>&
     change.units = change.meters = change.runs = change.pv_sheets = change.load_lists = true;
     change.readings.assign(steps->changed_runs.begin(), steps->changed_runs.end());
     change.photos = change.readings;
+    // A difference that was taken may have changed a unit or a meter of any run.
+    if (fresh && steps->taken == 0) {
+        change.units_of_runs = state_->unitsOfNewRuns(fresh.value().runs, steps->changed_runs);
+        change.runs = !change.units_of_runs.empty();
+    }
     const QString name = shown_path(QFileInfo(path_text(other.path().string())).fileName());
     undo_stack_.push(new StoreCommand(
         *state_, tr("join %1").arg(name), change, [steps](Logbook& book) { return redo_join(book, *steps); },

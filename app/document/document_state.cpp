@@ -6,6 +6,7 @@
 #include "style/words.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace ullage {
@@ -16,6 +17,12 @@ std::optional<UtcMs> first_moment(const RunRecord& record) {
     for (const auto& reading : record.readings)
         if (!reading.withdrawn) return reading.values.time_ms;
     return std::nullopt;
+}
+
+/// Whether the run, or a log of it, rests on what is known of this meter.
+bool uses_meter(const RunRecord& record, const MeterId& uuid) {
+    return record.run.meter_uuid == uuid || record.run.second_meter_uuid == uuid ||
+           std::ranges::any_of(record.other_logs, [&uuid](const MeterLog& log) { return log.meter && log.meter->uuid == uuid; });
 }
 
 } // namespace
@@ -62,6 +69,7 @@ void Document::State::applied(const Change& change) {
     if (change.method) also(readMethod());
     if (change.publisher) also(readPublisher());
     std::vector<UnitId> reordered;
+    if (!change.meter.empty()) putMeter(change.meter);
     if (!change.runs) {
         for (const auto& uuid : change.readings) {
             const auto* before = document.run(uuid);
@@ -153,13 +161,34 @@ Result<void> Document::State::readPvSheets() {
     return {};
 }
 
+void Document::State::putMeter(const MeterId& uuid) {
+    const auto meter = std::ranges::find(meters, uuid, &Meter::uuid);
+    if (meter == meters.end()) return;
+    for (auto& record : records) {
+        if (!uses_meter(*record, uuid)) continue;
+        auto fresh = std::make_shared<RunRecord>(*record);
+        if (fresh->run.meter_uuid == uuid) fresh->meter = *meter;
+        if (fresh->run.second_meter_uuid == uuid) fresh->second_meter = *meter;
+        for (MeterLog& log : fresh->other_logs)
+            if (log.meter && log.meter->uuid == uuid) log.meter = *meter;
+        record = std::move(fresh);
+    }
+    casebook.set_runs(records);
+}
+
 Result<void> Document::State::readRuns(const std::vector<UnitId>& unit_uuids, const std::set<RunId>& changed) {
-    if (unit_uuids.empty()) {
+    std::set<UnitId> there;
+    for (const Unit& unit : units) there.insert(unit.uuid);
+    std::vector<UnitId> to_read; // units that are gone have no runs to be read
+    std::ranges::copy_if(unit_uuids, std::back_inserter(to_read), [&there](const UnitId& uuid) { return there.contains(uuid); });
+    // One unit after the other takes longer than all at once where they are many.
+    constexpr std::size_t most_of_all = 4;
+    if (unit_uuids.empty() || to_read.size() > units.size() / most_of_all + 1) {
         auto read = read_content(*book);
         if (!read) return read.error();
         keepRuns(std::move(read.value().runs), changed);
     } else {
-        const auto read = read_runs_of(*book, unit_uuids);
+        const auto read = read_runs_of(*book, to_read);
         if (!read) return read.error();
         putRuns(read.value(), changed);
     }
@@ -174,6 +203,15 @@ Result<void> Document::State::readRun(const RunId& run_uuid, const ReadingId& re
     records[at->second] = std::make_shared<const RunRecord>(std::move(read).value());
     casebook.set_runs(records);
     return {};
+}
+
+std::vector<UnitId> Document::State::unitsOfNewRuns(const SharedRuns& fresh, const std::set<RunId>& named) const {
+    std::vector<UnitId> found;
+    for (const auto& record : fresh) {
+        const bool is_new = !record_at.contains(record->run.uuid) || named.contains(record->run.uuid);
+        if (is_new && (found.empty() || found.back() != record->unit.uuid)) found.push_back(record->unit.uuid);
+    }
+    return found;
 }
 
 void Document::State::putRuns(const std::map<UnitId, SharedRuns>& fresh, const std::set<RunId>& changed_logs) {

@@ -55,6 +55,8 @@ struct Document::State final : CommandHost {
     Result<void> readPublisher();
     /// Reads the runs of these units anew, of all where there are none. The logs of those in `changed` may be others too.
     Result<void> readRuns(const std::vector<UnitId>& unit_uuids, const std::set<RunId>& changed = {});
+    /// Puts what `meters` says of this one into the runs that use it. They may be many, and nothing else of them has to be read.
+    void putMeter(const MeterId& uuid);
     /// Reads a run anew, or of it this reading alone.
     Result<void> readRun(const RunId& run_uuid, const ReadingId& reading_uuid);
     /// Puts these units' runs in the place of those known. `units` is up to date already.
@@ -62,6 +64,8 @@ struct Document::State final : CommandHost {
     /// Takes over what an import in another thread has read of units and meters and of the runs of some units, says why where it could not, and
     /// announces the change.
     void takeImported(const Result<void>& outcome, LogbookContent fresh, const std::map<UnitId, SharedRuns>& runs, const Change& change);
+    /// The units that have runs among these which are not known yet, or are named.
+    [[nodiscard]] std::vector<UnitId> unitsOfNewRuns(const SharedRuns& fresh, const std::set<RunId>& named) const;
     /// Takes over all runs; those that are as they were stay the same objects, but for these, whose logs have changed.
     void keepRuns(SharedRuns read, const std::set<RunId>& changed_logs = {});
     void announceChanges(const Change& change, bool runs);

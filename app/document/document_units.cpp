@@ -81,9 +81,9 @@ Result<void> Document::updateMeter(const Meter& meter, const std::string& reason
     if (*current == meter) return {};
     const Meter before = *current;
     if (auto updated = state_->book->update(meter, reason); !updated) return updated;
-    auto change = state_->changeOfRuns(
-        [&meter](const RunRecord& record) { return record.run.meter_uuid == meter.uuid || record.run.second_meter_uuid == meter.uuid; });
+    Change change;
     change.meters = true;
+    change.meter = meter.uuid;
     state_->push(
         {tr("edit meter %1").arg(text_of(meter.name)), tr("Changed meter %1").arg(text_of(meter.name))}, change,
         [meter, reason](Logbook& book) { return book.update(meter, reason); },

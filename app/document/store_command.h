@@ -24,6 +24,7 @@ struct Change {
     std::vector<UnitId> units_of_runs; ///< the units whose runs changed with `runs`; none stands for all
     std::vector<RunId> readings;       ///< the runs whose readings changed
     ReadingId reading;                 ///< the one that changed, where `readings` names one run and no other of it changed
+    MeterId meter;                     ///< the one whose data changed, with `meters`: many runs may rest on it
     std::vector<RunId> photos;         ///< the runs whose photos changed
 };
 

@@ -48,6 +48,7 @@ UnitRunsModel::UnitRunsModel(const Document& document, QObject* parent) : QAbstr
     connect(&document, &Document::opened, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::closed, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::unitsChanged, this, &UnitRunsModel::rebuild);
+    connect(&document, &Document::metersChanged, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::runsChanged, this, &UnitRunsModel::rebuild);
     connect(&document, &Document::readingsChanged, this, &UnitRunsModel::runChanged);
 }

@@ -31,7 +31,7 @@ Result<store::RunOwners> owners_of(const Run& run, SQLite::Database& database, c
     return owners;
 }
 
-/// The run with what belongs to it; the maps hold every unit and meter.
+/// The run with what belongs to it; the maps hold its unit and every meter.
 RunRecord record_of(const store::ListedRun& listed, const std::map<std::int64_t, Unit>& units, const std::map<std::int64_t, Meter>& meters,
                     std::vector<Reading> readings) {
     RunRecord record;
@@ -99,7 +99,8 @@ Result<RunRecord> Logbook::run_record(const RunId& run_uuid) const {
         const auto listed = store::listed_runs(database, unit);
         const auto found = std::find_if(listed.begin(), listed.end(), [&](const auto& each) { return each.run.uuid == run_uuid; });
         if (found == listed.end()) return impl_->not_found(phrase("store", "the logbook has no such run"));
-        RunRecord record = record_of(*found, store::all_units(database), store::all_meters(database), store::run_readings(database, found->id));
+        RunRecord record =
+            record_of(*found, store::units_of(database, found->unit_id), store::all_meters(database), store::run_readings(database, found->id));
         if (!impl_->run_traces.fill(database, found->id, record)) return impl_->damaged_block();
         return record;
     });
@@ -124,11 +125,11 @@ Result<std::vector<RunRecord>> Logbook::run_records(const UnitId& unit_uuid) con
             unit = store::unit_id(database, unit_uuid);
             if (!unit) return impl_->not_found(phrase("store", "the logbook has no such unit"));
         }
-        const auto units = store::all_units(database);
+        // Many units may be read one after the other: each reads its own rows.
+        const auto units = store::units_of(database, unit);
         const auto meters = store::all_meters(database);
         auto readings = store::readings_by_run(database, unit);
-        std::set<RunId> traced;
-        for (const Trace& trace : store::listed_traces(database, std::nullopt)) traced.insert(trace.run_uuid);
+        const std::set<RunId> traced = store::traced_runs(database, unit);
         std::vector<RunRecord> records;
         for (const store::ListedRun& listed : store::listed_runs(database, unit)) {
             if (!listed.shown) continue;

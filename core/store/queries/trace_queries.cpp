@@ -72,6 +72,14 @@ std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::
     return traces;
 }
 
+std::set<RunId> traced_runs(SQLite::Database& database, std::optional<std::int64_t> unit_id) {
+    SQLite::Statement query(database, "SELECT DISTINCT runs.uuid FROM traces JOIN runs ON runs.id = traces.run_id WHERE ?1 IS NULL OR unit_id = ?1");
+    Binder(query).integer(unit_id);
+    std::set<RunId> runs;
+    while (query.executeStep()) runs.insert(Row(query).id<RunId>());
+    return runs;
+}
+
 std::int64_t next_trace_id(SQLite::Database& database) { return database.execAndGet("SELECT coalesce(max(id), 0) + 1 FROM traces").getInt64(); }
 
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace) {

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -28,6 +29,8 @@ struct StoredTrace {
 [[nodiscard]] std::optional<MeterId> meter_of_run(SQLite::Database& database, const RunId& run_uuid);
 /// All traces of a run (of every run when absent), withdrawn ones too, in order of their first sample.
 [[nodiscard]] std::vector<Trace> listed_traces(SQLite::Database& database, std::optional<std::int64_t> run_id);
+/// The runs of a unit (of every unit when absent) that have traces, withdrawn ones too.
+[[nodiscard]] std::set<RunId> traced_runs(SQLite::Database& database, std::optional<std::int64_t> unit_id);
 [[nodiscard]] std::int64_t next_trace_id(SQLite::Database& database);
 /// Call it after the blocks of `id` have been written, within the same transaction.
 void insert_trace(SQLite::Database& database, std::int64_t id, const Trace& trace);

@@ -110,8 +110,11 @@ std::vector<Unit> listed_units(SQLite::Database& database) {
     return units;
 }
 
-std::map<std::int64_t, Unit> all_units(SQLite::Database& database) {
-    SQLite::Statement query(database, select_units);
+std::map<std::int64_t, Unit> all_units(SQLite::Database& database) { return units_of(database, std::nullopt); }
+
+std::map<std::int64_t, Unit> units_of(SQLite::Database& database, std::optional<std::int64_t> id) {
+    SQLite::Statement query(database, std::string(select_units) + (id ? "WHERE id = ?1" : ""));
+    if (id) Binder(query).integer(id);
     std::map<std::int64_t, Unit> units;
     while (query.executeStep()) units.insert(unit_in(query));
     return units;

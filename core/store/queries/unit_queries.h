@@ -27,5 +27,7 @@ void withdraw_unit(SQLite::Database& database, std::int64_t id, bool withdrawn);
 [[nodiscard]] std::vector<Unit> listed_units(SQLite::Database& database);
 /// Every unit by row id.
 [[nodiscard]] std::map<std::int64_t, Unit> all_units(SQLite::Database& database);
+/// The unit of this row, if there is one; every unit where none is named.
+[[nodiscard]] std::map<std::int64_t, Unit> units_of(SQLite::Database& database, std::optional<std::int64_t> id);
 
 } // namespace ullage::store

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document_fixture.h"
 
+#include "base/instant.h"
+
+#include <fstream>
+
 namespace ullage {
 
 using test::DocumentTest;
@@ -56,6 +60,50 @@ TEST_F(DocumentTest, meters_are_added_edited_and_withdrawn_with_undo) {
     EXPECT_EQ(document.meters()[0].limit_percent, 1.0);
     document.undoStack().undo();
     EXPECT_TRUE(document.meters().empty());
+}
+
+TEST_F(DocumentTest, what_is_known_of_a_meter_reaches_each_run_and_log_that_rests_on_it_and_no_other) {
+    Meter own, second, third;
+    own.name = "Own";
+    second.name = "Second";
+    third.name = "Third";
+    own = document.addMeter(own).value();
+    second = document.addMeter(second).value();
+    third = document.addMeter(third).value();
+    const Unit unit = add_unit();
+    ullage::Run run;
+    run.unit_uuid = unit.uuid;
+    run.meter_uuid = own.uuid;
+    run.second_meter_uuid = second.uuid;
+    run = document.addRun(run).value();
+    note(run, 100, 0);
+    std::ofstream log(file("third.csv").toStdString());
+    log << "time,power W,energy Wh\n";
+    for (int minute = 0; minute < 60; ++minute) log << format_iso8601(clock.now_ms() + 60'000 * minute, "UTC") << ",60," << minute << '\n';
+    log.close();
+    const auto preview = preview_trace(file("third.csv").toStdString(), {}, {}, {});
+    ASSERT_TRUE(preview) << preview.error().sentence();
+    const auto imported = document.importTrace(run.uuid, third.uuid, file("third.csv"), preview.value().detection, {});
+    ASSERT_TRUE(imported) << imported.error().sentence();
+    clock.advance_hours(1);
+    note(run, 95, 60);
+    const ullage::Run elsewhere = start_drain(unit);
+    const auto before = document.sharedRun(elsewhere.uuid);
+
+    for (Meter* meter : {&own, &second, &third}) {
+        meter->limit_percent = 3;
+        ASSERT_TRUE(document.updateMeter(*meter)) << meter->name;
+    }
+    const RunRecord* record = document.run(run.uuid);
+    EXPECT_EQ(record->meter->limit_percent, 3.0);
+    EXPECT_EQ(record->second_meter->limit_percent, 3.0);
+    ASSERT_EQ(record->other_logs.size(), 1U);
+    EXPECT_EQ(record->other_logs[0].meter->limit_percent, 3.0);
+    EXPECT_EQ(document.sharedRun(elsewhere.uuid), before) << "and what is known of it need not be worked out again";
+    for (int step = 0; step < 3; ++step) document.undoStack().undo();
+    EXPECT_EQ(document.run(run.uuid)->meter->limit_percent, std::nullopt);
+    EXPECT_EQ(document.run(run.uuid)->second_meter->limit_percent, std::nullopt);
+    EXPECT_EQ(document.run(run.uuid)->other_logs[0].meter->limit_percent, std::nullopt);
 }
 
 TEST_F(DocumentTest, ending_a_run_is_one_step_that_says_what_it_did) {
