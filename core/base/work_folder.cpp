@@ -10,6 +10,8 @@
 
 #include <cerrno>
 #include <cstring>
+#include <mutex>
+#include <set>
 #include <string_view>
 #include <vector>
 
@@ -86,6 +88,18 @@ std::size_t sweep_work_folders(const fs::path& parent) {
         ::close(descriptor);
     }
     return gone;
+}
+
+void sweep_work_folders_once(const fs::path& parent) {
+    static std::mutex guard;
+    static std::set<fs::path> swept;
+    std::error_code failed;
+    const fs::path folder = fs::weakly_canonical(parent, failed);
+    {
+        const std::lock_guard lock(guard);
+        if (!failed && !swept.insert(folder).second) return;
+    }
+    sweep_work_folders(parent);
 }
 
 } // namespace ullage

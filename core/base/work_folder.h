@@ -33,5 +33,7 @@ private:
 
 /// Removes the work folders of this user in `parent` that no living process holds; what cannot be removed stays. Returns how many went.
 std::size_t sweep_work_folders(const std::filesystem::path& parent);
+/// The same, the first time that this process asks for this folder: whoever writes thousands of files into one goes through it once.
+void sweep_work_folders_once(const std::filesystem::path& parent);
 
 } // namespace ullage

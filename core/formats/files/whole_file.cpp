@@ -88,7 +88,7 @@ Result<void> replace_file(const std::string& path, const Replacing& replacing,
     // Asked ahead, so that no library gets to complain in words of its own; an administrator's account has access everywhere.
     if (::access(folder.c_str(), W_OK | X_OK) != 0) return system_error(errno, path);
     if (has_no_write_bit(folder)) return system_error(EACCES, path);
-    sweep_work_folders(folder);
+    sweep_work_folders_once(folder);
     const Result<WorkFolder> work = WorkFolder::make(folder);
     if (!work) {
         Error error = work.error();

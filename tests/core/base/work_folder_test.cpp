@@ -49,6 +49,17 @@ TEST(WorkFolder, is_swept_once_its_process_has_died_and_not_before) {
     ::close(ready[1]);
 }
 
+TEST(WorkFolder, who_writes_many_files_into_a_folder_goes_through_it_once) {
+    const TempFolder folder;
+    const auto left = folder / ".ullage-12345678-1234-4234-8234-123456789012.part";
+    fs::create_directory(left);
+    sweep_work_folders_once(folder.path());
+    EXPECT_FALSE(fs::exists(left));
+    fs::create_directory(left);
+    sweep_work_folders_once(folder / ".");
+    EXPECT_TRUE(fs::exists(left));
+}
+
 TEST(WorkFolder, sweeping_leaves_what_has_another_name_or_is_no_folder) {
     const TempFolder folder;
     const std::string uuid = "12345678-1234-4234-8234-123456789012";
