@@ -13,13 +13,13 @@ ReportBuilder::ReportBuilder(const std::vector<ReportedRun>& runs, const ReportO
     own_affairs = options.own_affairs;
     for (const ReportedRun& run : runs) {
         const RunRecord& record = *run.record;
-        form.names.insert(form.names.end(), {record.unit.name, record.unit.maker, record.run.load});
+        form.names.insert({record.unit.name, record.unit.maker, record.run.load});
         for (const auto* meter : {&record.meter, &record.second_meter})
-            if (*meter) form.names.push_back((*meter)->name);
+            if (*meter) form.names.insert((*meter)->name);
     }
     // A name that is only digits ("12") would keep numbers from their form.
     std::erase_if(form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });
-    report.names = form.names;
+    report.names.assign(form.names.begin(), form.names.end());
     report.made = say(phrase("report", "made %1, %2 (%3) by Ullage %4"), say_date(options.made_ms, options.zone),
                       clock_text(options.made_ms, options.zone), zone_exists(options.zone) ? options.zone : "UTC", program_version());
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "formats/report/report_numbers.h"
 
+#include <algorithm>
+#include <iterator>
 #include <variant>
 
 namespace ullage {
@@ -36,17 +38,28 @@ bool is_minus(std::string_view text, std::size_t at) {
     return at == 0 || text[at - 1] == ' ' || text[at - 1] == '(';
 }
 
+/// How long the longest of the names is that `text` begins with; 0 where it begins with none.
+std::size_t name_at_beginning(const std::set<std::string, std::less<>>& names, std::string_view text) {
+    while (!text.empty()) {
+        const auto after = names.upper_bound(text);
+        if (after == names.begin()) return 0;
+        // The last name in order that is not beyond the text: a longer beginning of it would come later still.
+        const std::string& name = *std::prev(after);
+        if (text.starts_with(name)) return name.size();
+        const auto differs = std::ranges::mismatch(name, text).in2;
+        text = text.substr(0, static_cast<std::size_t>(differs - text.begin()));
+    }
+    return 0;
+}
+
 } // namespace
 
 std::string NumberForm::apply(std::string_view text) const {
     std::string out;
     for (std::size_t at = 0; at < text.size();) {
-        const std::string* name = nullptr;
-        for (const std::string& each : names)
-            if (!each.empty() && text.substr(at, each.size()) == each && (!name || each.size() > name->size())) name = &each;
-        if (name) {
-            out += *name;
-            at += name->size();
+        if (const std::size_t length = name_at_beginning(names, text.substr(at)); length > 0) {
+            out += text.substr(at, length);
+            at += length;
             continue;
         }
         if (is_minus(text, at)) out += "\u2212";

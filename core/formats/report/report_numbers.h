@@ -3,16 +3,18 @@
 
 #include "formats/tables/table_printed.h"
 
+#include <functional>
+#include <set>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace ullage {
 
 /// The form in which a reader's language writes numbers.
 struct NumberForm {
     char decimal_sign = '.';
-    std::vector<std::string> names; ///< texts of the tester that may stand in sentences and must stay as they are
+    /// Texts of the tester that may stand in sentences and must stay as they are; thousands of them where there are many units.
+    std::set<std::string, std::less<>> names{};
 
     /// `text`, a sentence or number of the program, with `decimal_sign` between the digits of each decimal number and a true minus
     /// sign (U+2212) before negative ones. Left alone: names, numbers of more than one point (clauses as 7.2.6, versions, dates), and digits that

@@ -82,8 +82,8 @@ Message outcome_words(const PvComparison& each) {
 Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
     ReportBuilder builder({}, options);
     builder.form.names = {sizing.list.name};
-    for (const SizedUnit& unit : sizing.units) builder.form.names.insert(builder.form.names.end(), {unit.unit.name, unit.unit.maker});
-    for (const Appliance& appliance : sizing.list.appliances) builder.form.names.push_back(appliance.name);
+    for (const SizedUnit& unit : sizing.units) builder.form.names.insert({unit.unit.name, unit.unit.maker});
+    for (const Appliance& appliance : sizing.list.appliances) builder.form.names.insert(appliance.name);
     std::erase_if(builder.form.names, [](const std::string& name) { return name.find_first_not_of("0123456789., ") == std::string::npos; });
     builder.report.title = say(phrase("report", "Sizing for %1"), sizing.list.name);
     std::vector<Message> names;
@@ -125,7 +125,7 @@ Report sizing_report(const Sizing& sizing, const ReportOptions& options) {
 Report pv_report(const PvSheetText& sheet, const PvCheck& check, const ReportOptions& options) {
     ReportBuilder builder({}, options);
     for (const std::string& name : {sheet.sheet.name, sheet.sheet.module, sheet.unit})
-        if (name.find_first_not_of("0123456789., ") != std::string::npos) builder.form.names.push_back(name);
+        if (name.find_first_not_of("0123456789., ") != std::string::npos) builder.form.names.insert(name);
     const PvSheet& data = sheet.sheet;
     builder.report.title = data.name.empty() ? say(phrase("report", "PV input check")) : say(phrase("report", "PV input check: %1"), data.name);
     Message subtitle = say(phrase("report", "%1 in series, %2 parallel"), say_number(data.series), say_number(data.parallel));

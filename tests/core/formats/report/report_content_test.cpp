@@ -232,6 +232,13 @@ TEST(ReportNumbers, take_a_decimal_comma_but_clauses_versions_and_names_do_not) 
     EXPECT_EQ(NumberForm{}.apply("IEC 61683-1, 0.5"), "IEC 61683-1, 0.5");
 }
 
+TEST(ReportNumbers, leave_the_longest_name_that_stands_there_alone) {
+    const NumberForm form{',', {"Osk", "Osk 1.2", "Osk 1.25 b", "Osk 1.3 lent", "2.5 W lamp", ""}};
+    EXPECT_EQ(form.apply("Osk 1.25 b and Osk 1.25 c took 1.5 Wh."), "Osk 1.25 b and Osk 1.25 c took 1,5 Wh.");
+    EXPECT_EQ(form.apply("Osk 1.3 took 1.5 Wh."), "Osk 1,3 took 1,5 Wh.");
+    EXPECT_EQ(form.apply("a 2.5 W lamp of 2.5 W"), "a 2.5 W lamp of 2,5 W");
+}
+
 TEST(ReportNumbers, a_comma_reader_finds_no_decimal_point_in_tables_and_sentences) {
     ReportSample sample(full_drain());
     ReportOptions comma = options;
