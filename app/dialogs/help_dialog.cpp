@@ -13,6 +13,7 @@
 #include <QTextBlock>
 #include <QTextBrowser>
 #include <QTextCursor>
+#include <QTextDocument>
 #include <QTextTable>
 #include <QVBoxLayout>
 
@@ -110,11 +111,15 @@ void HelpDialog::showMarkdown(const QString& title, const QString& markdown) {
 }
 
 void HelpDialog::renderMarkdown() {
-    text_->setMarkdown(markdown_);
-    for (QTextFrame* frame : text_->document()->rootFrame()->childFrames())
+    // Dressed before it is shown: what stands in the browser is laid out anew after each touch.
+    auto* page = new QTextDocument(text_);
+    page->setDefaultFont(text_->font());
+    page->setMarkdown(markdown_);
+    for (QTextFrame* frame : page->rootFrame()->childFrames())
         if (auto* table = qobject_cast<QTextTable*>(frame)) dress(*table);
-    for (QTextBlock block = text_->document()->begin(); block.isValid(); block = block.next())
+    for (QTextBlock block = page->begin(); block.isValid(); block = block.next())
         if (block.blockFormat().headingLevel() > 0) dress(block);
+    text_->setDocument(page);
 }
 
 void HelpDialog::comeUp(const QString& title) {
