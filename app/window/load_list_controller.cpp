@@ -15,6 +15,8 @@
 #include "window/message_bar.h"
 #include "window/page_stack.h"
 
+#include <memory>
+
 namespace ullage {
 
 namespace {
@@ -31,19 +33,20 @@ bool close_after(FormDialog& form, const Result<T>& outcome) {
 
 void LoadListController::exportSizing() {
     pages_.showSizing();
-    if (!pages_.sizing()->hasSizing()) return;
-    const Sizing& sizing = pages_.sizing()->sizing();
+    if (!pages_.sizing()->awaitSizing()) return;
+    // One for all of them: with many units each copy is large.
+    const auto sizing = std::make_shared<const Sizing>(pages_.sizing()->sizing());
     std::vector<std::pair<QString, std::function<PictureContent()>>> charts;
-    for (std::size_t unit = 0; unit < sizing.units.size(); ++unit)
-        if (sizing.courses[unit])
-            charts.emplace_back(text_of(sizing.units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(sizing, unit); });
+    for (std::size_t unit = 0; unit < sizing->units.size(); ++unit)
+        if (sizing->courses[unit])
+            charts.emplace_back(text_of(sizing->units[unit].unit.name), [sizing, unit]() -> PictureContent { return sizing_chart(*sizing, unit); });
     std::vector<ExportSubject> subjects;
-    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(sizing); }, std::move(charts)});
+    subjects.push_back({tr("Units"), QStringLiteral("sizing"), [sizing](QWidget*) { return sizing_table(*sizing); }, std::move(charts)});
     subjects.push_back(
-        {tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(sizing); }, {}});
-    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(sizing); }, {}});
-    if (!sizing.list_needs.months.empty())
-        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(sizing); }, {}});
+        {tr("PV array and battery by rule"), QStringLiteral("sizing-rules"), [sizing](QWidget*) { return sizing_rules_table(*sizing); }, {}});
+    subjects.push_back({tr("Charge by the hour"), QStringLiteral("sizing-course"), [sizing](QWidget*) { return sizing_course_table(*sizing); }, {}});
+    if (!sizing->list_needs.months.empty())
+        subjects.push_back({tr("Months"), QStringLiteral("sizing-months"), [sizing](QWidget*) { return sizing_months_table(*sizing); }, {}});
     auto* dialog = new ExportDialog(std::move(subjects), prompts_, window_);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();

@@ -28,6 +28,8 @@
 #include <QScopeGuard>
 
 #include <algorithm>
+#include <chrono>
+#include <future>
 #include <map>
 #include <memory>
 #include <optional>
@@ -140,6 +142,20 @@ Result<void> write_unit(const Document& document, const UnitId& unit_uuid, const
     return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
 }
 
+/// With many units their words and figures take long: they are put together in a thread of their own.
+Result<void> write_sizing(const Sizing& sizing, const ReportOptions& options, const QString& path, const ReportLook& look) {
+    constexpr std::chrono::milliseconds look_every(5);
+    auto making = std::async(std::launch::async, [&sizing, &options, &language = language_in_use()] {
+        const SpeakingIn speaking(language);
+        return make_sizing_report_of(sizing, options);
+    });
+    bool goes_on = true;
+    while (making.wait_for(look_every) != std::future_status::ready) goes_on = look.goes_on();
+    const MadeReport made = making.get();
+    if (!goes_on) return report_given_up();
+    return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+}
+
 } // namespace
 
 void ReportController::makeUnitReport() {
@@ -193,11 +209,10 @@ void ReportController::makeComparisonReport() {
 
 void ReportController::makeSizingReport() {
     pages_.showSizing();
-    if (!pages_.sizing()->hasSizing()) return;
+    if (!pages_.sizing()->awaitSizing()) return;
     const QString what = tr("sizing for %1").arg(raw_text(pages_.sizing()->sizing().list.name));
     const auto write = [this, sizing = pages_.sizing()->sizing()](const QString& path, const ReportLook& look) {
-        const MadeReport made = make_sizing_report_of(sizing, options_now(document_));
-        return write_report(made.report, made.pictures, path, look, {Replacing::Consent::ordinary, {}});
+        return write_sizing(sizing, options_now(document_), path, look);
     };
     askForReport(what, *new ReportForm(text_of(utf8_of(what)), chosen_paper(settings_), {}, window_), write);
 }

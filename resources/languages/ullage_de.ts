@@ -21944,6 +21944,14 @@ pt</translation>
         <source>%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.</source>
         <translation>%1 nimmt %2 Wh am Tag auf, %3 W, wenn alles läuft, höchstens %4 W.</translation>
     </message>
+    <message>
+        <source>Sizing %1 units</source>
+        <translation>%1 Speicher werden ausgelegt</translation>
+    </message>
+    <message>
+        <source>Sizing %1 units…</source>
+        <translation>%1 Speicher werden ausgelegt…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::SourceForm</name>
@@ -23162,6 +23170,13 @@ pt</translation>
     <message>
         <source>gauge</source>
         <translation>Ladeanzeige</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::UnitSizer</name>
+    <message>
+        <source>The units could not be sized: %1.</source>
+        <translation>Die Speicher ließen sich nicht auslegen: %1.</translation>
     </message>
 </context>
 <context>

@@ -21944,6 +21944,14 @@ pt</translation>
         <source>%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.</source>
         <translation>%1 consume %2 Wh al día, %3 W con todo en marcha, %4 W como máximo.</translation>
     </message>
+    <message>
+        <source>Sizing %1 units</source>
+        <translation>Dimensionando %1 equipos</translation>
+    </message>
+    <message>
+        <source>Sizing %1 units…</source>
+        <translation>Dimensionando %1 equipos…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::SourceForm</name>
@@ -23162,6 +23170,13 @@ pt</translation>
     <message>
         <source>gauge</source>
         <translation>indicador</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::UnitSizer</name>
+    <message>
+        <source>The units could not be sized: %1.</source>
+        <translation>No se pudieron dimensionar los equipos: %1.</translation>
     </message>
 </context>
 <context>

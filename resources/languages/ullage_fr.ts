@@ -21944,6 +21944,14 @@ pt</translation>
         <source>%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.</source>
         <translation>%1 prend %2 Wh par jour, %3 W quand tout marche, %4 W au plus.</translation>
     </message>
+    <message>
+        <source>Sizing %1 units</source>
+        <translation>Dimensionnement de %1 stations</translation>
+    </message>
+    <message>
+        <source>Sizing %1 units…</source>
+        <translation>Dimensionnement de %1 stations…</translation>
+    </message>
 </context>
 <context>
     <name>ullage::SourceForm</name>
@@ -23162,6 +23170,13 @@ pt</translation>
     <message>
         <source>gauge</source>
         <translation>jauge</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::UnitSizer</name>
+    <message>
+        <source>The units could not be sized: %1.</source>
+        <translation>Les stations n’ont pas pu être dimensionnées&#xa0;: %1.</translation>
     </message>
 </context>
 <context>

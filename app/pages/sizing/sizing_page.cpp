@@ -10,6 +10,7 @@
 #include "models/table_model.h"
 #include "pages/parts/page_parts.h"
 #include "pages/sizing/sizing_form.h"
+#include "services/background_work.h"
 #include "style/numbers.h"
 #include "style/roles.h"
 #include "style/spacing.h"
@@ -29,7 +30,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <deque>
+#include <functional>
 
 namespace ullage {
 
@@ -65,20 +66,13 @@ QString joined_lines(const std::vector<std::string>& lines) {
     return words.join(QLatin1Char(' '));
 }
 
-/// Claims and own draws are only looked at where a run has tested them.
-bool tests_claims_or_draws(const UnitRuns& records) {
-    return std::ranges::any_of(records, [](const RunRecord* record) {
-        const RunKind kind = record->run.kind;
-        return kind == RunKind::sustained_output || kind == RunKind::peak_output || kind == RunKind::standby || kind == RunKind::no_load_drain;
-    });
-}
-
 } // namespace
 
 SizingPage::SizingPage(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), lists_(new QComboBox), report_(new_button("sizingReportButton", tr("Make report"))),
-      export_(new_button("exportSizingButton", tr("Export"))), body_(new QStackedWidget), form_(new SizingForm), form_panel_(new_panel(nullptr)),
-      units_model_(new TableModel(this)), rules_model_(new TableModel(this)), months_model_(new TableModel(this)),
+    : QWidget(parent), document_(document), sizer_(new UnitSizer(document, this)), lists_(new QComboBox),
+      report_(new_button("sizingReportButton", tr("Make report"))), export_(new_button("exportSizingButton", tr("Export"))),
+      body_(new QStackedWidget), form_(new SizingForm), form_panel_(new_panel(nullptr)), units_model_(new TableModel(this)),
+      rules_model_(new TableModel(this)), months_model_(new TableModel(this)),
       units_(sizing_view("sizingUnitsTable", tr("units for the load list"), units_model_)),
       rules_(sizing_view("sizingRulesTable", tr("PV array and battery by rule"), rules_model_)),
       months_(sizing_view("sizingMonthsTable", tr("PV array by month"), months_model_)), totals_(new_paragraph("sizingTotalsLabel", Tone::ink)),
@@ -120,12 +114,18 @@ SizingPage::SizingPage(Document& document, QWidget* parent)
     connect(units_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (!refreshing_) showUnit();
     });
-    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::loadListsChanged, &Document::runsChanged})
+    for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::loadListsChanged,
+                        &Document::runsChanged})
         connect(&document_, signal, this, [this] {
             if (isVisible()) refresh();
         });
     connect(&document_, &Document::readingsChanged, this, [this] {
         if (isVisible()) refresh();
+    });
+    connect(sizer_, &UnitSizer::sized, this, &SizingPage::showSizing);
+    connect(sizer_, &UnitSizer::error, this, [this](const QString& sentence) {
+        sizing_ = {};
+        totals_->setText(sentence);
     });
 }
 
@@ -191,7 +191,14 @@ QWidget* SizingPage::makeEmpty() {
     return panel;
 }
 
-bool SizingPage::hasSizing() const { return document_.loadList(list_uuid_) != nullptr; }
+bool SizingPage::awaitSizing() {
+    sizer_->finish([this](const std::function<void()>& waiting) {
+        work_beside(
+            this, tr("Sizing %1 units").arg(document_.units().size()), [&](WorkProgress&) { waiting(); }, Cancelling::not_possible);
+    });
+    return document_.loadList(list_uuid_) && sizing_.list.uuid == list_uuid_;
+}
+
 QString SizingPage::choicesText() const { return form_->text(); }
 void SizingPage::setChoicesText(const QString& text) { form_->setText(text); }
 
@@ -211,20 +218,17 @@ void SizingPage::refresh() {
     body_->setCurrentIndex(list ? 0 : 1);
     for (auto* button : {report_, export_}) button->setEnabled(list != nullptr);
     if (!list) {
+        sizer_->cancel();
         sizing_ = {};
         return;
     }
-    std::deque<UnitClaims> claims;
-    std::vector<UnitToSize> units;
-    for (const Unit& unit : document_.units()) {
-        const UnitRuns records = document_.runs(unit.uuid);
-        const UnitFit& fit = document_.unitFit(unit.uuid);
-        const bool tested = tests_claims_or_draws(records);
-        if (tested) claims.push_back(check_claims(unit, records, fit));
-        units.push_back({&unit, &fit, tested ? &claims.back() : nullptr});
-    }
+    sizer_->start(*list, form_->choices());
+    if (sizer_->isWorking()) totals_->setText(tr("Sizing %1 units…").arg(document_.units().size()));
+}
+
+void SizingPage::showSizing(const Sizing& sizing) {
     const std::size_t chosen = chosenUnit();
-    sizing_ = size_for(*list, units, form_->choices());
+    sizing_ = sizing;
     refreshing_ = true;
     const std::vector<std::string> shown{"unit", "basis",         "days_of_autonomy",   "lasts_h", "units_least", "units_sure", "output",
                                          "peak", "units_by_rule", "days_output_left_on"};
@@ -234,10 +238,9 @@ void SizingPage::refresh() {
     refreshing_ = false;
     months_->setVisible(!sizing_.list_needs.months.empty());
     no_months_->setVisible(sizing_.list_needs.months.empty());
-    rule_words_->setText(joined_lines(texts(sizing_rules_table(sizing_).remarks)));
     assumed_->setText(joined_lines(texts(sizing_.remarks)));
     totals_->setText(tr("%1 takes %2 Wh a day, %3 W when all of it runs, %4 W at most.")
-                         .arg(text_of(list->name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
+                         .arg(text_of(sizing_.list.name), shown_number(sizing_.totals.daily_wh, 0), shown_number(sizing_.totals.running_w, 0),
                               shown_number(sizing_.totals.peak_w, 0)));
     showUnit();
 }
@@ -261,7 +264,9 @@ std::size_t SizingPage::chosenUnit() const {
 void SizingPage::showUnit() {
     const std::size_t unit = chosenUnit();
     // The unit is the one chosen above: its name need not stand in every row.
-    if (const Result<Table> rules = with_columns(sizing_rules_table(sizing_, unit), {"step", "value", "from"})) rules_model_->setTable(rules.value());
+    const Table all_rules = sizing_rules_table(sizing_, unit);
+    if (const Result<Table> rules = with_columns(all_rules, {"step", "value", "from"})) rules_model_->setTable(rules.value());
+    rule_words_->setText(joined_lines(texts(all_rules.remarks)));
     const std::vector<std::string> by_month{"month", "array_w", "sun_hours", "daily_wh", "need_wh", "margin_wh", "array_to_load"};
     if (const Result<Table> months = with_columns(sizing_months_table(sizing_, unit), by_month)) months_model_->setTable(months.value());
     for (QTableView* view : {rules_, months_}) fit_rows(*view);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "document/unit_sizer.h"
 #include "sizing/sizing.h"
 
 #include <QWidget>
@@ -21,7 +22,7 @@ class SizingForm;
 class TableModel;
 
 /// What carries a load list: the choices at the left, the units with their days, the charge over three days, PV and battery by rule at the
-/// right, worked out as they are typed. Follows the document while it is in sight.
+/// right, worked out as they are typed; of many units beside the window, which then says so. Follows the document while it is in sight.
 class SizingPage final : public QWidget {
     Q_OBJECT
 public:
@@ -35,7 +36,8 @@ public:
     [[nodiscard]] const LoadListId& selectedList() const { return list_uuid_; }
     /// What the page shows; without units and appliances where there is no load list.
     [[nodiscard]] const Sizing& sizing() const { return sizing_; }
-    [[nodiscard]] bool hasSizing() const;
+    /// Waits for what is being sized, as the person does. Whether sizing() is then there: not where there is no load list.
+    [[nodiscard]] bool awaitSizing();
     /// The choices as a line for the settings.
     [[nodiscard]] QString choicesText() const;
     void setChoicesText(const QString& text);
@@ -53,11 +55,13 @@ private:
     QWidget* makeHead();
     QWidget* makeAnswer();
     QWidget* makeEmpty();
+    void showSizing(const Sizing& sizing);
     void showUnit();
     void fitToText();
     [[nodiscard]] std::size_t chosenUnit() const;
 
     Document& document_;
+    UnitSizer* sizer_;
     Sizing sizing_;
     LoadListId list_uuid_;
     QComboBox* lists_;

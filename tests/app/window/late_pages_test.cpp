@@ -61,7 +61,7 @@ TEST_F(LatePagesTest, each_page_shows_the_logbook_that_was_opened_before_it) {
     EXPECT_EQ(find<QTableView>("loadListsTable")->model()->rowCount(), 1);
     window->showSizing();
     EXPECT_EQ(page(), "sizingPage");
-    EXPECT_TRUE(window->findChild<SizingPage*>()->hasSizing());
+    EXPECT_TRUE(window->findChild<SizingPage*>()->awaitSizing());
     EXPECT_EQ(window->findChild<SizingPage*>()->selectedList(), load_list);
     window->showMeter(document.meters().front().uuid);
     EXPECT_EQ(page(), "metersPage");
