@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The promise that actions in the window do not keep it from turning for longer than 100 ms, on a logbook of 1,000 units. It is no test of speed:
 // what takes longer has to be done beside the window. The 100 ms are those of the machine of the figures; see machine_pace().
-#include "window_fixture.h"
+#include "turns_fixture.h"
 
 #include "base/instant.h"
-#include "support/large_logbook.h"
-#include "support_qt/machine_pace.h"
-#include "support_qt/turn_watch.h"
 
 #include <QDialog>
 #include <QFile>
@@ -15,46 +12,7 @@
 #include <QTabWidget>
 #include <QTableView>
 
-namespace ullage {
-
-using test::TurnWatch;
-using test::WindowTest;
-
-namespace {
-
-constexpr int most_tries = 3; ///< of what takes more than half of that: with other work on the machine the same work costs more time
-
-/// 100 ms where the machine is as fast as that of the figures.
-double most_ms() { return 100 * test::machine_pace(); }
-
-} // namespace
-
-class TurnTest : public WindowTest {
-protected:
-    static void SetUpTestSuite() {
-        static const test::TempFolder kept; // for all suites of these tests
-        if (!made_.isEmpty()) return;
-        made_ = QString::fromStdString((kept / "large.ullage").string());
-        const auto made = test::make_large_logbook(made_.toStdString(), 1000, 3, 12);
-        ASSERT_TRUE(made) << made.error().sentence();
-    }
-
-    void SetUp() override {
-        WindowTest::SetUp();
-        ASSERT_TRUE(QFile::copy(made_, file("large.ullage")));
-        expect_turning("open a logbook", [&] { window->openLogbook(file("large.ullage")); });
-        ASSERT_TRUE(document.isOpen()) << message().toStdString();
-        ASSERT_EQ(document.units().size(), 1000U);
-    }
-
-    void expect_turning(const char* what, const std::function<void()>& action) { EXPECT_LT(watch_.longest_ms(action), most_ms()) << what; }
-    void expect_turning(const char* action_name) {
-        expect_turning(action_name, [&] { trigger(action_name); });
-    }
-
-    TurnWatch watch_;
-    static inline QString made_;
-};
+namespace ullage::test {
 
 TEST_F(TurnTest, the_window_turns_while_pages_are_opened_and_units_and_runs_switched) {
     const UnitId unit = document.units()[500].uuid;
@@ -213,4 +171,4 @@ TEST_F(LongRunTurnTest, the_window_turns_while_a_long_run_is_imported_shown_and_
     expect_turning("export", [&] { trigger("exportReadingsAction"); });
 }
 
-} // namespace ullage
+} // namespace ullage::test
