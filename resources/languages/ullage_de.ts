@@ -976,10 +976,6 @@
         </translation>
     </message>
     <message>
-        <source>the copy is complete</source>
-        <translation>die Kopie ist vollständig</translation>
-    </message>
-    <message>
         <source>Charge: %1</source>
         <translation>Ladung: %1</translation>
     </message>
@@ -1475,10 +1471,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>geben Sie ihr Verbraucher oder nennen Sie eine Last mit --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>der Ordner ist vollständig</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1558,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nennen Sie einen Ordner mit Laufblättern (.csv)</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>was sich importieren ließ, ist im Logbuch</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2406,30 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>nehmen Sie `--language` mit %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>die Kopie ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>der Ordner ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>die Messwerte bis %1 sind im Logbuch</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>das Log wird nicht mehr verfolgt</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>was sich importieren ließ, ist im Logbuch: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>was hereinkam, ist im Logbuch: %1</translation>
     </message>
 </context>
 <context>

@@ -976,10 +976,6 @@
         </translation>
     </message>
     <message>
-        <source>the copy is complete</source>
-        <translation>la copia está completa</translation>
-    </message>
-    <message>
         <source>Charge: %1</source>
         <translation>Recarga: %1</translation>
     </message>
@@ -1475,10 +1471,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>póngale aparatos, o indique una carga con --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>la carpeta está completa</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1558,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nombre una carpeta con hojas de ensayo .csv</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>lo que se pudo importar está en el cuaderno</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2406,30 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>use `--language` con %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>la copia está completa: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>la carpeta está completa: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>las muestras hasta %1 están en el cuaderno</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>ya no se sigue la grabación</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>lo que se pudo importar está en el cuaderno: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>lo que ha entrado está en el cuaderno: %1</translation>
     </message>
 </context>
 <context>

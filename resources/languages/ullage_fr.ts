@@ -976,10 +976,6 @@
         </translation>
     </message>
     <message>
-        <source>the copy is complete</source>
-        <translation>la copie est complète</translation>
-    </message>
-    <message>
         <source>Charge: %1</source>
         <translation>Recharge&#xa0;: %1</translation>
     </message>
@@ -1475,10 +1471,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>donnez-lui des appareils, ou nommez une charge avec --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>le dossier est complet</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1558,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nommez un dossier avec des fiches d’essai .csv</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>ce qui a pu être importé est dans le carnet</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2406,30 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>utilisez `--language` avec %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>la copie est complète&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>le dossier est complet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>les échantillons jusqu’à %1 sont dans le carnet</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>le journal n’est plus suivi</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>ce qui a pu être importé est dans le carnet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>ce qui est entré est dans le carnet&#xa0;: %1</translation>
     </message>
 </context>
 <context>
