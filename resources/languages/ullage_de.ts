@@ -2431,6 +2431,14 @@
         <source>what came in is in the logbook: %1</source>
         <translation>was hereinkam, ist im Logbuch: %1</translation>
     </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>ein ganzes Logbuch als Ordner hat keine Vorschau; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>importieren Sie ihn ohne --preview, in ein neues Logbuch, wenn Sie nur hineinsehen wollen</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

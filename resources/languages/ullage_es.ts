@@ -2431,6 +2431,14 @@
         <source>what came in is in the logbook: %1</source>
         <translation>lo que ha entrado está en el cuaderno: %1</translation>
     </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>un cuaderno entero en forma de carpeta no tiene vista previa; no se ha importado nada</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>impórtela sin --preview, en un cuaderno nuevo si solo quiere mirar</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

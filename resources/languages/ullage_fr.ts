@@ -2431,6 +2431,14 @@
         <source>what came in is in the logbook: %1</source>
         <translation>ce qui est entré est dans le carnet&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>un carnet entier sous forme de dossier n’a pas d’aperçu&#x202f;; rien n’a été importé</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>importez-le sans --preview, dans un nouveau carnet si vous voulez seulement regarder</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

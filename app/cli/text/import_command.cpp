@@ -57,6 +57,11 @@ Result<Message> import_folder(Logbook& logbook, const std::string& path, std::os
     return say(phrase("commands", "%1: %2"), path, say_folder_tally(read.value()));
 }
 
+Result<Message> no_preview_of(const std::string& folder) {
+    return Error{Failure::bad_input, say(phrase("commands", "a whole logbook as a folder has no preview; nothing was imported")), folder,
+                 say(phrase("commands", "import it without --preview, into a new logbook if you only want to look"))};
+}
+
 } // namespace
 
 int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -81,7 +86,7 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
         if (!fs::is_directory(path, ignored)) {
             sheets.push_back(path);
         } else if (is_logbook_folder(path)) {
-            tell_outcome(import_folder(logbook.value(), path, out));
+            tell_outcome(arguments.table.preview ? no_preview_of(path) : import_folder(logbook.value(), path, out));
         } else if (const auto found = sheets_of(path); !found.empty()) {
             sheets.insert(sheets.end(), found.begin(), found.end());
         } else {
