@@ -596,14 +596,6 @@
         <translation>sagt: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>das Bild lässt sich nicht schreiben</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>prüfen Sie den Datenträger und die Zugriffsrechte des Ordners</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>der Ordner ist nicht leer</translation>
     </message>
@@ -2438,6 +2430,26 @@
     <message>
         <source>import it without --preview, into a new logbook if you only want to look</source>
         <translation>importieren Sie ihn ohne --preview, in ein neues Logbuch, wenn Sie nur hineinsehen wollen</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>die Bilder in %1 sind vollständig</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>der Bericht und die Dateien daneben sind vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>der Bericht ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>das Bild lässt sich nicht erzeugen</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>verlangen Sie ein kleineres Fenster</translation>
     </message>
 </context>
 <context>

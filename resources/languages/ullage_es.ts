@@ -596,14 +596,6 @@
         <translation>dice: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>no se puede escribir la imagen</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>compruebe el disco y los permisos de la carpeta</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>la carpeta no está vacía</translation>
     </message>
@@ -2438,6 +2430,26 @@
     <message>
         <source>import it without --preview, into a new logbook if you only want to look</source>
         <translation>impórtela sin --preview, en un cuaderno nuevo si solo quiere mirar</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>las imágenes en %1 están completas</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>el informe y los archivos junto a él están completos: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>el informe está completo: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>no se puede hacer la imagen</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>pida una ventana más pequeña</translation>
     </message>
 </context>
 <context>

@@ -596,14 +596,6 @@
         <translation>message&#xa0;: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>l’image ne peut être écrite</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>vérifiez le disque et les droits d’accès du dossier</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>le dossier n’est pas vide</translation>
     </message>
@@ -2438,6 +2430,26 @@
     <message>
         <source>import it without --preview, into a new logbook if you only want to look</source>
         <translation>importez-le sans --preview, dans un nouveau carnet si vous voulez seulement regarder</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>les images dans %1 sont complètes</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>le rapport et les fichiers à côté sont complets&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>le rapport est complet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>l’image ne peut pas être faite</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>demandez une fenêtre plus petite</translation>
     </message>
 </context>
 <context>
