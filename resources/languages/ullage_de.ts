@@ -2451,6 +2451,14 @@
         <source>ask for a smaller window</source>
         <translation>verlangen Sie ein kleineres Fenster</translation>
     </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>die Messwerte von %1 bis %2 sind im Logbuch</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>die Quelle ist beim Zähler behalten</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

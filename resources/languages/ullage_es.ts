@@ -2451,6 +2451,14 @@
         <source>ask for a smaller window</source>
         <translation>pida una ventana más pequeña</translation>
     </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>las muestras de %1 hasta %2 están en el cuaderno</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>la fuente está guardada con el contador</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

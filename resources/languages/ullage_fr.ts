@@ -2451,6 +2451,14 @@
         <source>ask for a smaller window</source>
         <translation>demandez une fenêtre plus petite</translation>
     </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>les échantillons de %1 jusqu’à %2 sont dans le carnet</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>la source est gardée avec le compteur</translation>
+    </message>
 </context>
 <context>
     <name>comparison</name>

@@ -1,12 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every command that writes, where what it writes does not fit: on a file system that is really full, and into a device that takes nothing.
+#include "base/clock.h"
+#include "shipped/bench_meter.h"
 #include "shipped/shipped_fixture.h"
 #include "shipped/small_file_system.h"
+#include "store/logbook.h"
 
 #include <algorithm>
+#include <chrono>
+#include <csignal>
 #include <filesystem>
+#include <fstream>
 #include <set>
 #include <string_view>
+#include <thread>
 
 namespace ullage::test {
 namespace {
@@ -234,6 +241,48 @@ TEST_F(ShippedOnAFullDisk, what_is_made_is_told_complete_where_the_result_cannot
             EXPECT_TRUE(!png || bytes_of(file(told + '/' + name)).ends_with(end_of_png)) << name;
         }
     }
+}
+
+TEST_F(ShippedOnAFullDisk, a_watch_that_is_no_longer_heard_ends_and_tells_once_how_far_its_samples_are_in_the_logbook) {
+    const std::string book = running_logbook("unheard");
+    BenchMeter meter;
+    PseudoTerminal screen;
+    ASSERT_EQ(meter.trouble() + screen.trouble(), "");
+    const Words watch{"watch", book, "--run", "1", "--kind", "lines", "--address", meter.device(), "--read", "register column 1", "--keep"};
+    expect_lost(run_program(home(), watch, {}, "/dev/full"), "; the source is kept with the meter");
+    Program heard(home(), {"watch", book, "--for", "60"}, {}, screen.device());
+    const SystemClock clock;
+    const auto traces_there = [&] { return Logbook::open(book, OpenMode::read_only, clock).value().traces().value(); };
+    while (heard.runs() && traces_there().empty()) std::this_thread::sleep_for(std::chrono::milliseconds(100));
+    screen.hang_up();
+    meter.unplug(); // which is something to tell
+    const Ended ended = heard.end();
+    const std::vector<Trace> traces = traces_there();
+    ASSERT_EQ(traces.size(), 1U);
+    expect_lost(ended, "; the samples of Lantern 900 run 1 to " + format_iso8601(traces[0].last_ms, "UTC") + " are in the logbook");
+}
+
+TEST_F(ShippedOnAFullDisk, a_watch_whose_last_samples_do_not_fit_tells_how_far_those_before_are_in_the_logbook) {
+    const fs::path folder = home() / "small";
+    SmallFileSystem disk(folder);
+    ASSERT_EQ(disk.trouble(), "") << "run the tests as an administrator, or where user namespaces are allowed";
+    disk.leave(SmallFileSystem::bytes);
+    const std::string book = running_logbook("small/watched");
+    BenchMeter meter;
+    ASSERT_EQ(meter.trouble(), "");
+    const SystemClock clock;
+    const auto traces_there = [&] { return Logbook::open(book, OpenMode::read_only, clock).value().traces().value(); };
+    Program watch(home(), {"watch", book, "--run", "1", "--kind", "lines", "--address", meter.device(), "--read", "register column 1"});
+    while (watch.runs() && traces_there().empty()) std::this_thread::sleep_for(std::chrono::milliseconds(100));
+    // Until those are in the file itself, and others wait for their turn.
+    std::this_thread::sleep_for(std::chrono::milliseconds(1500));
+    const std::string page(4096, 'x');
+    for (std::ofstream filling(folder / "filling", std::ios::binary); filling << page << std::flush;) {}
+    watch.send(SIGTERM);
+    const Ended ended = watch.end();
+    EXPECT_EQ(ended.code, 1);
+    const std::string told = format_iso8601(traces_there().front().last_ms, "UTC");
+    EXPECT_TRUE(contains(ended.err, "; the samples of Lantern 900 run 1 to " + told + " are in the logbook\n")) << ended.err;
 }
 
 TEST_F(ShippedOnAFullDisk, a_device_that_takes_nothing_is_no_place_for_a_file) {
