@@ -146,6 +146,8 @@ void sweep_temporary_folder() {
 } // namespace
 
 int main(int argc, char** argv) {
+    // The buffer of C's stdout forgets a line that a terminal has not taken, and says nothing; that of the stream does not.
+    std::ios::sync_with_stdio(false);
     fill_standard_descriptors();
     silence_libraries();
     sweep_temporary_folder();

@@ -596,14 +596,6 @@
         <translation>sagt: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>das Bild lässt sich nicht schreiben</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>prüfen Sie den Datenträger und die Zugriffsrechte des Ordners</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>der Ordner ist nicht leer</translation>
     </message>
@@ -974,10 +966,6 @@
             <numerusform>%1, %n ältere Kopie entfernt</numerusform>
             <numerusform>%1, %n ältere Kopien entfernt</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>the copy is complete</source>
-        <translation>die Kopie ist vollständig</translation>
     </message>
     <message>
         <source>Charge: %1</source>
@@ -1475,10 +1463,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>geben Sie ihr Verbraucher oder nennen Sie eine Last mit --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>der Ordner ist vollständig</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1550,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nennen Sie einen Ordner mit Laufblättern (.csv)</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>was sich importieren ließ, ist im Logbuch</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2398,66 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>nehmen Sie `--language` mit %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>die Kopie ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>der Ordner ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>die Messwerte bis %1 sind im Logbuch</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>das Log wird nicht mehr verfolgt</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>was sich importieren ließ, ist im Logbuch: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>was hereinkam, ist im Logbuch: %1</translation>
+    </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>ein ganzes Logbuch als Ordner hat keine Vorschau; nichts wurde importiert</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>importieren Sie ihn ohne --preview, in ein neues Logbuch, wenn Sie nur hineinsehen wollen</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>die Bilder in %1 sind vollständig</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>der Bericht und die Dateien daneben sind vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>der Bericht ist vollständig: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>das Bild lässt sich nicht erzeugen</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>verlangen Sie ein kleineres Fenster</translation>
+    </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>die Messwerte von %1 bis %2 sind im Logbuch</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>die Quelle ist beim Zähler behalten</translation>
     </message>
 </context>
 <context>

@@ -596,14 +596,6 @@
         <translation>dice: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>no se puede escribir la imagen</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>compruebe el disco y los permisos de la carpeta</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>la carpeta no está vacía</translation>
     </message>
@@ -974,10 +966,6 @@
             <numerusform>%1, %n copia más antigua eliminada</numerusform>
             <numerusform>%1, %n copias más antiguas eliminadas</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>the copy is complete</source>
-        <translation>la copia está completa</translation>
     </message>
     <message>
         <source>Charge: %1</source>
@@ -1475,10 +1463,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>póngale aparatos, o indique una carga con --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>la carpeta está completa</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1550,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nombre una carpeta con hojas de ensayo .csv</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>lo que se pudo importar está en el cuaderno</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2398,66 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>use `--language` con %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>la copia está completa: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>la carpeta está completa: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>las muestras hasta %1 están en el cuaderno</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>ya no se sigue la grabación</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>lo que se pudo importar está en el cuaderno: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>lo que ha entrado está en el cuaderno: %1</translation>
+    </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>un cuaderno entero en forma de carpeta no tiene vista previa; no se ha importado nada</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>impórtela sin --preview, en un cuaderno nuevo si solo quiere mirar</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>las imágenes en %1 están completas</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>el informe y los archivos junto a él están completos: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>el informe está completo: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>no se puede hacer la imagen</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>pida una ventana más pequeña</translation>
+    </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>las muestras de %1 hasta %2 están en el cuaderno</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>la fuente está guardada con el contador</translation>
     </message>
 </context>
 <context>

@@ -596,14 +596,6 @@
         <translation>message&#xa0;: %1</translation>
     </message>
     <message>
-        <source>the picture cannot be written</source>
-        <translation>l’image ne peut être écrite</translation>
-    </message>
-    <message>
-        <source>check the disk and the folder&apos;s permissions</source>
-        <translation>vérifiez le disque et les droits d’accès du dossier</translation>
-    </message>
-    <message>
         <source>the folder is not empty</source>
         <translation>le dossier n’est pas vide</translation>
     </message>
@@ -974,10 +966,6 @@
             <numerusform>%1, %n copie plus ancienne supprimée</numerusform>
             <numerusform>%1, %n copies plus anciennes supprimées</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>the copy is complete</source>
-        <translation>la copie est complète</translation>
     </message>
     <message>
         <source>Charge: %1</source>
@@ -1475,10 +1463,6 @@
         <source>give it appliances, or name a load with --at-load</source>
         <translation>donnez-lui des appareils, ou nommez une charge avec --at-load</translation>
     </message>
-    <message>
-        <source>the folder is complete</source>
-        <translation>le dossier est complet</translation>
-    </message>
     <message numerus="yes">
         <source>%1, %n rows left out</source>
         <comment>%1, %n row left out</comment>
@@ -1566,10 +1550,6 @@
     <message>
         <source>name a folder with .csv run sheets</source>
         <translation>nommez un dossier avec des fiches d’essai .csv</translation>
-    </message>
-    <message>
-        <source>what could be imported is in the logbook</source>
-        <translation>ce qui a pu être importé est dans le carnet</translation>
     </message>
     <message>
         <source>`%1` names no column and role</source>
@@ -2418,6 +2398,66 @@
     <message>
         <source>use `--language` with %1</source>
         <translation>utilisez `--language` avec %1</translation>
+    </message>
+    <message>
+        <source>the copy is complete: %1</source>
+        <translation>la copie est complète&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the folder is complete: %1</source>
+        <translation>le dossier est complet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the samples to %1 are in the logbook</source>
+        <translation>les échantillons jusqu’à %1 sont dans le carnet</translation>
+    </message>
+    <message>
+        <source>the log is no longer followed</source>
+        <translation>le journal n’est plus suivi</translation>
+    </message>
+    <message>
+        <source>what could be imported is in the logbook: %1</source>
+        <translation>ce qui a pu être importé est dans le carnet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>what came in is in the logbook: %1</source>
+        <translation>ce qui est entré est dans le carnet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>a whole logbook as a folder has no preview; nothing was imported</source>
+        <translation>un carnet entier sous forme de dossier n’a pas d’aperçu&#x202f;; rien n’a été importé</translation>
+    </message>
+    <message>
+        <source>import it without --preview, into a new logbook if you only want to look</source>
+        <translation>importez-le sans --preview, dans un nouveau carnet si vous voulez seulement regarder</translation>
+    </message>
+    <message>
+        <source>the pictures in %1 are complete</source>
+        <translation>les images dans %1 sont complètes</translation>
+    </message>
+    <message>
+        <source>the report and the files beside it are complete: %1</source>
+        <translation>le rapport et les fichiers à côté sont complets&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the report is complete: %1</source>
+        <translation>le rapport est complet&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the picture cannot be made</source>
+        <translation>l’image ne peut pas être faite</translation>
+    </message>
+    <message>
+        <source>ask for a smaller window</source>
+        <translation>demandez une fenêtre plus petite</translation>
+    </message>
+    <message>
+        <source>the samples of %1 to %2 are in the logbook</source>
+        <translation>les échantillons de %1 jusqu’à %2 sont dans le carnet</translation>
+    </message>
+    <message>
+        <source>the source is kept with the meter</source>
+        <translation>la source est gardée avec le compteur</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The program as users get it, through every command and every format of it.
+#include "shipped/bench_meter.h"
 #include "shipped/shipped_fixture.h"
 
 #include "base/clock.h"
@@ -9,9 +10,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <fcntl.h>
-#include <unistd.h>
-
 #include <algorithm>
 #include <chrono>
 #include <cstdlib>
@@ -19,8 +17,6 @@
 #include <fstream>
 #include <set>
 #include <sstream>
-#include <stop_token>
-#include <thread>
 
 namespace ullage::test {
 namespace {
@@ -87,33 +83,16 @@ TEST_F(Shipped, checks_its_installation_without_a_display) {
 }
 
 TEST_F(Shipped, watches_a_meter_that_is_a_pseudo_terminal_into_a_running_run) {
-    const std::string book = file("watched.ullage"), sheet = file("running.csv");
-    std::ofstream(sheet) << "# unit: Lantern 900\n# maker: Hedgerow Works\n# rated_energy_wh: 900\n# meter: Bench meter\n# run: drain\n"
-                            "# started_full: yes\n# ended: still running\n# time_zone: UTC\ntime,gauge_percent,register_wh\n"
-                            "2027-05-06T09:00Z,100,0\n";
-    good({"import", book, sheet});
-    const int master = ::posix_openpt(O_RDWR | O_NOCTTY | O_NONBLOCK);
-    ASSERT_GE(master, 0);
-    ASSERT_EQ(::grantpt(master) + ::unlockpt(master), 0);
-    const std::string device = ::ptsname(master);
-    const int kept = ::open(device.c_str(), O_RDWR | O_NOCTTY);
-    std::jthread meter([master](const std::stop_token& stop) {
-        for (double wh = 100; !stop.stop_requested(); wh += 0.1) {
-            const std::string line = std::to_string(wh) + " Wh;400.5 W\n";
-            (void)!::write(master, line.data(), line.size());
-            std::this_thread::sleep_for(std::chrono::milliseconds(50));
-        }
-    });
-    const std::string told = good({"watch", book, "--run", "1", "--kind", "lines", "--address", device, "--read", "register column 1", "--read",
-                                   "power column 2", "--line", "115200 8N1", "--keep", "--for", "3"})
+    const std::string book = running_logbook("watched");
+    BenchMeter meter;
+    ASSERT_EQ(meter.trouble(), "");
+    const std::string told = good({"watch", book, "--run", "1", "--kind", "lines", "--address", meter.device(), "--read", "register column 1",
+                                   "--read", "power column 2", "--line", "115200 8N1", "--keep", "--for", "3"})
                                  .out;
     EXPECT_TRUE(contains(told, "Lantern 900 run 1: 400.5 W")) << told;
     EXPECT_TRUE(contains(good({"watch", book, "--for", "2"}).out, "400.5 W")) << "the source was kept with the meter";
     EXPECT_TRUE(contains(good({"watch", book, "--for", "2", "--try"}).out, "400.5 W"));
-    meter.request_stop();
-    meter.join();
-    ::close(kept);
-    ::close(master);
+    meter.unplug();
     {
         const SystemClock clock;
         const Logbook kept_book = Logbook::open(book, OpenMode::read_only, clock).value();

@@ -1,10 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every command that writes, where what it writes does not fit: on a file system that is really full, and into a device that takes nothing.
+#include "base/clock.h"
+#include "shipped/bench_meter.h"
 #include "shipped/shipped_fixture.h"
 #include "shipped/small_file_system.h"
+#include "store/logbook.h"
 
 #include <algorithm>
+#include <chrono>
+#include <csignal>
 #include <filesystem>
+#include <fstream>
+#include <set>
+#include <string_view>
+#include <thread>
 
 namespace ullage::test {
 namespace {
@@ -34,6 +43,31 @@ protected:
         words.insert(words.end(), more.begin(), more.end());
         return words;
     }
+
+    /// A small logbook, of which a tour is short.
+    static std::string sheet_logbook() {
+        const std::string path = file("sheet.ullage");
+        if (!fs::exists(path)) good({"import", path, sample_file("01-tarrow-2k-drain-180-w.csv")});
+        return path;
+    }
+
+    static std::set<std::string> names_in(const std::string& folder) {
+        std::set<std::string> names;
+        for (const auto& entry : fs::directory_iterator(folder)) names.insert(entry.path().filename().string());
+        return names;
+    }
+
+    /// It failed with one line that tells that its words went nowhere, and what is done all the same; of a path its beginning.
+    static void expect_lost(const Ended& ended, const std::string& but) {
+        EXPECT_EQ(ended.signal, 0);
+        EXPECT_EQ(ended.code, 1);
+        EXPECT_EQ(std::ranges::count(ended.err, '\n'), 1) << ended.err;
+        const std::string begin = "ullage: standard output: the result could not be written; check where it goes to";
+        EXPECT_TRUE(ended.err.starts_with(begin + but)) << ended.err << "instead of\n" << begin + but;
+        EXPECT_EQ(contains(ended.err.substr(std::min(begin.size(), ended.err.size())), ";"), !but.empty()) << ended.err;
+    }
+
+    static constexpr std::string_view end_of_png{"IEND\xAE\x42\x60\x82"};
 
     /// It failed with one line that tells that the disk is full.
     static void expect_no_room(const Ended& ended) {
@@ -123,18 +157,135 @@ TEST_F(ShippedOnAFullDisk, a_full_temporary_folder_spoils_no_file) {
     }
 }
 
-TEST_F(ShippedOnAFullDisk, a_device_that_takes_nothing_is_no_place_for_a_file_and_a_result_that_cannot_be_told_is_an_error) {
-    for (const Words& words : {Words{"report", logbook(), "--run", "Osk 1200/4", "--output", file("told.pdf"), "--force"},
-                               Words{"report", logbook(), "--run", "Osk 1200/4", "--output", file("told.html"), "--force"}, Words{"report", "--help"},
-                               Words{"pictures", logbook(), "--comparison-only", "--into", file("told"), "--force"}, Words{"pictures", "--help"}}) {
-        const Ended ended = run_program(home(), words, {}, "/dev/full");
-        EXPECT_EQ(ended.code, 1) << testing::PrintToString(words);
+TEST_F(ShippedOnAFullDisk, pages_of_a_tour_are_whole_or_absent_and_only_those_that_are_there_are_told) {
+    const fs::path folder = home() / "small";
+    SmallFileSystem disk(folder);
+    ASSERT_EQ(disk.trouble(), "") << "run the tests as an administrator, or where user namespaces are allowed";
+    for (const std::size_t room : {std::size_t{0}, std::size_t{8192}, SmallFileSystem::bytes / 2}) {
+        SCOPED_TRACE("with room for " + std::to_string(room) + " bytes");
+        disk.leave(room);
+        // What fills the disk lies there too, and a tour wants an empty folder.
+        const Ended ended = run_program(home(), {"tour", logbook(), "--into", folder / "pages"});
+        EXPECT_EQ(ended.code, 1);
         EXPECT_EQ(std::ranges::count(ended.err, '\n'), 1) << ended.err;
-        EXPECT_TRUE(contains(ended.err, "standard output")) << ended.err;
+        EXPECT_TRUE(ended.err.starts_with("ullage: ") && contains(ended.err, "no room left on the disk")) << ended.err;
+        std::ptrdiff_t pages = 0;
+        if (fs::exists(folder / "pages"))
+            for (const auto& entry : fs::directory_iterator(folder / "pages")) {
+                ++pages;
+                EXPECT_TRUE(bytes_of(entry.path()).ends_with(end_of_png)) << entry.path();
+            }
+        EXPECT_EQ(pages, std::ranges::count(ended.out, '\n')) << ended.out;
+        EXPECT_EQ(pages > 0, room > 100'000) << "the last room is there for some of them";
     }
-    // The files themselves are there and whole.
-    EXPECT_TRUE(contains(bytes_of(file("told.html")), "</html>"));
+}
+
+TEST_F(ShippedOnAFullDisk, logbooks_that_are_joined_are_told_so_where_the_table_of_it_does_not_fit) {
+    const fs::path folder = home() / "small";
+    SmallFileSystem disk(folder);
+    ASSERT_EQ(disk.trouble(), "") << "run the tests as an administrator, or where user namespaces are allowed";
+    const std::string other = running_logbook("other");
+    for (const char* form : {"json", "csv", "xlsx"}) {
+        const std::string here = file(std::string("joined-") + form + ".ullage");
+        good({"import", here, sample_file("01-tarrow-2k-drain-180-w.csv")});
+        disk.leave(0);
+        const Ended ended = run_program(home(), {"join", here, other, "--output", folder / (std::string("told.") + form)});
+        expect_no_room(ended);
+        EXPECT_TRUE(ended.err.ends_with("; what came in is in the logbook: " + here + '\n')) << ended.err;
+        EXPECT_EQ(disk.entries(), 0U);
+        EXPECT_TRUE(contains(good({"analyse", here}).out, "Lantern 900"));
+    }
+}
+
+TEST_F(ShippedOnAFullDisk, what_is_made_is_told_complete_where_the_result_cannot_be_told) {
+    const std::string sheet = sample_file("01-tarrow-2k-drain-180-w.csv"), log = sample_file("logs/12-pelm-900-drain-logged.csv");
+    const std::string book = file("told.ullage"), other = running_logbook("joined"), copies = file("copies");
+    const auto report = [](const char* form, const char* name) { return Words{"report", logbook(), "--run", form, "--output", file(name)}; };
+    fs::create_directories(copies);
+    const std::vector<std::pair<Words, std::string>> all{
+        {{"import", book, sheet, sample_file("12-pelm-900-drain-logged.csv")}, "what could be imported is in the logbook: " + book},
+        {{"import-trace", log, "--logbook", book, "--unit", "Pelm 900", "--run", "1"}, "the samples are in the logbook"},
+        {{"import-loads", sample_file("load-lists/show-night.csv"), "--logbook", book}, "what could be imported is in the logbook: " + book},
+        {{"join", book, other}, "what came in is in the logbook: " + book},
+        {{"export-folder", book, "--into", file("all")}, "the folder is complete: " + file("all")},
+        {{"backup", book, "--into", copies}, "the copy is complete: " + copies},
+        {report("Osk 1200/4", "told.pdf"), "the report is complete: " + file("told.pdf")},
+        {report("Osk 1200/4", "told.html"), "the report is complete: " + file("told.html")},
+        {with(report("Osk 1200/4", "files.html"), {"--with-files"}), "the report and the files beside it are complete: " + file("files.html")},
+        {{"pictures", logbook(), "--comparison-only", "--into", file("told")}, "the pictures in " + file("told") + " are complete"},
+        {{"tour", sheet_logbook(), "--into", file("pages-told")}, "the pictures in " + file("pages-told") + " are complete"}};
+    for (const auto& [words, told] : all) {
+        SCOPED_TRACE(testing::PrintToString(words));
+        expect_lost(run_program(home(), words, {}, "/dev/full"), "; " + told);
+    }
+    for (const char* command : {"report", "pictures", "tour", "watch", "--man-page"})
+        expect_lost(run_program(home(), command[0] == '-' ? Words{command} : Words{command, "--help"}, {}, "/dev/full"), "");
+    expect_lost(run_program(home(), {"tour", sheet_logbook()}, {}, "/dev/full"), "");
+    // And so it is.
+    const std::string analysis = good({"analyse", book}).out;
+    for (const char* part : {"Tarrow 2k", "Pelm 900", "Lantern 900", "Load by the log"}) EXPECT_TRUE(contains(analysis, part)) << part;
+    EXPECT_TRUE(contains(good({"loads", "--logbook", book}).out, "Show night"));
+    good({"import", file("again.ullage"), file("all")});
+    EXPECT_EQ(good({"analyse", fs::directory_iterator(copies)->path()}).out, analysis);
     EXPECT_TRUE(contains(bytes_of(file("told.pdf")), "%%EOF"));
+    good(with(report("Osk 1200/4", "heard.html"), {"--with-files"}));
+    good({"pictures", logbook(), "--comparison-only", "--into", file("heard")});
+    good({"tour", sheet_logbook(), "--into", file("pages-heard")});
+    for (const char* name : {"told.html", "files.html"}) EXPECT_EQ(bytes_of(file(name)).size(), bytes_of(file("heard.html")).size()) << name;
+    for (const auto& [told, heard] :
+         std::vector<std::pair<std::string, std::string>>{{"files-files", "heard-files"}, {"told", "heard"}, {"pages-told", "pages-heard"}}) {
+        EXPECT_FALSE(names_in(file(heard)).empty()) << heard;
+        EXPECT_EQ(names_in(file(told)), names_in(file(heard)));
+        for (const std::string& name : names_in(file(told))) {
+            const bool png = name.ends_with(".png");
+            EXPECT_TRUE(!png || bytes_of(file(told + '/' + name)).ends_with(end_of_png)) << name;
+        }
+    }
+}
+
+TEST_F(ShippedOnAFullDisk, a_watch_that_is_no_longer_heard_ends_and_tells_once_how_far_its_samples_are_in_the_logbook) {
+    const std::string book = running_logbook("unheard");
+    BenchMeter meter;
+    PseudoTerminal screen;
+    ASSERT_EQ(meter.trouble() + screen.trouble(), "");
+    const Words watch{"watch", book, "--run", "1", "--kind", "lines", "--address", meter.device(), "--read", "register column 1", "--keep"};
+    expect_lost(run_program(home(), watch, {}, "/dev/full"), "; the source is kept with the meter");
+    Program heard(home(), {"watch", book, "--for", "60"}, {}, screen.device());
+    const SystemClock clock;
+    const auto traces_there = [&] { return Logbook::open(book, OpenMode::read_only, clock).value().traces().value(); };
+    while (heard.runs() && traces_there().empty()) std::this_thread::sleep_for(std::chrono::milliseconds(100));
+    screen.hang_up();
+    meter.unplug(); // which is something to tell
+    const Ended ended = heard.end();
+    const std::vector<Trace> traces = traces_there();
+    ASSERT_EQ(traces.size(), 1U);
+    expect_lost(ended, "; the samples of Lantern 900 run 1 to " + format_iso8601(traces[0].last_ms, "UTC") + " are in the logbook");
+}
+
+TEST_F(ShippedOnAFullDisk, a_watch_whose_last_samples_do_not_fit_tells_how_far_those_before_are_in_the_logbook) {
+    const fs::path folder = home() / "small";
+    SmallFileSystem disk(folder);
+    ASSERT_EQ(disk.trouble(), "") << "run the tests as an administrator, or where user namespaces are allowed";
+    disk.leave(SmallFileSystem::bytes);
+    const std::string book = running_logbook("small/watched");
+    BenchMeter meter;
+    ASSERT_EQ(meter.trouble(), "");
+    const SystemClock clock;
+    const auto traces_there = [&] { return Logbook::open(book, OpenMode::read_only, clock).value().traces().value(); };
+    Program watch(home(), {"watch", book, "--run", "1", "--kind", "lines", "--address", meter.device(), "--read", "register column 1"});
+    while (watch.runs() && traces_there().empty()) std::this_thread::sleep_for(std::chrono::milliseconds(100));
+    // Until those are in the file itself, and others wait for their turn.
+    std::this_thread::sleep_for(std::chrono::milliseconds(1500));
+    const std::string page(4096, 'x');
+    for (std::ofstream filling(folder / "filling", std::ios::binary); filling << page << std::flush;) {}
+    watch.send(SIGTERM);
+    const Ended ended = watch.end();
+    EXPECT_EQ(ended.code, 1);
+    const std::string told = format_iso8601(traces_there().front().last_ms, "UTC");
+    EXPECT_TRUE(contains(ended.err, "; the samples of Lantern 900 run 1 to " + told + " are in the logbook\n")) << ended.err;
+}
+
+TEST_F(ShippedOnAFullDisk, a_device_that_takes_nothing_is_no_place_for_a_file) {
     fs::create_symlink("/dev/full", file("link.pdf"));
     fs::create_symlink("/dev/full", file("link.html"));
     fs::create_directories(file("links"));

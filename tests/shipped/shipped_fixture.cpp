@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
 
 namespace ullage::test {
 
@@ -53,6 +54,15 @@ void Shipped::SetUpTestSuite() {
 }
 
 void Shipped::TearDownTestSuite() { home_.reset(); }
+
+std::string Shipped::running_logbook(const std::string& name) {
+    const std::string sheet = file(name + ".csv"), book = file(name + ".ullage");
+    std::ofstream(sheet) << "# unit: Lantern 900\n# maker: Hedgerow Works\n# rated_energy_wh: 900\n# meter: Bench meter\n# run: drain\n"
+                            "# started_full: yes\n# ended: still running\n# time_zone: UTC\ntime,gauge_percent,register_wh\n"
+                            "2027-05-06T09:00Z,100,0\n";
+    good({"import", book, sheet});
+    return book;
+}
 
 Ended Shipped::good(const std::vector<std::string>& args) {
     Ended ended = run_program(*home_, args);

@@ -23,6 +23,8 @@ protected:
     static std::string file(const std::string& name) { return (*home_ / name).string(); }
     static const TempFolder& home() { return *home_; }
     static std::string logbook() { return file("sample.ullage"); }
+    /// Another logbook, with a run of "Lantern 900" that is still running.
+    static std::string running_logbook(const std::string& name);
 
 private:
     static std::unique_ptr<TempFolder> home_;

@@ -182,7 +182,8 @@ int pictures_command(const PicturesArguments& arguments, std::ostream& out, std:
         }
     for (const auto& [picture, path] : files)
         if (const Result<void> written = write_picture(picture->content, path, spec, replacing); !written) return refuse(err, written.error());
-    return print(line_of(say_count(files.size(), phrases("commands", "%n pictures are in %1", "%n pictures are in %1"), arguments.folder)), out, err);
+    return print(line_of(say_count(files.size(), phrases("commands", "%n pictures are in %1", "%n pictures are in %1"), arguments.folder)), out, err,
+                 say(phrase("commands", "the pictures in %1 are complete"), arguments.folder));
 }
 
 } // namespace

@@ -134,7 +134,10 @@ int write(const MadeReport& made, const ReportArguments& arguments, const std::s
     std::string saved = line_of(say(phrase("commands", "report saved to %1"), path));
     if (arguments.with_files)
         saved += line_of(say(phrase("commands", "its tables and pictures: %1"), utf8_of(report_files_folder(QFile::decodeName(path.c_str())))));
-    return print(saved, out, err);
+    return print(saved, out, err,
+                 say(arguments.with_files ? phrase("commands", "the report and the files beside it are complete: %1")
+                                          : phrase("commands", "the report is complete: %1"),
+                     path));
 }
 
 int report_run(const ReportArguments& arguments, const Casebook& casebook, const ReportOptions& options, const ReportLook& look, std::ostream& out,

@@ -5,6 +5,7 @@
 #include "cli/text/command_parts.h"
 #include "cli/text/commands.h"
 #include "document/document.h"
+#include "formats/files/whole_file.h"
 #include "models/logbook_tree_model.h"
 #include "services/appearance.h"
 #include "services/prompts.h"
@@ -16,6 +17,8 @@
 #include <CLI/CLI.hpp>
 
 #include <QApplication>
+#include <QBuffer>
+#include <QByteArray>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
@@ -95,14 +98,21 @@ private:
     Result<void> keep(const QStringList& place) {
         const QPixmap picture = window_.grab(); // paints the page also where no one looks
         const QString number = QStringLiteral("%1").arg(++pages_, 3, 10, QLatin1Char('0'));
-        out_ << utf8_of(number) << "  " << utf8_of(place.join(QStringLiteral(", "))) << '\n';
+        if (!into_.isEmpty())
+            if (const auto written = write(picture, QDir(into_).filePath(number + QStringLiteral(".png"))); !written) return written;
+        out_ << utf8_of(number) << "  " << utf8_of(place.join(QStringLiteral(", "))) << '\n' << std::flush;
         if (const QString says = window_.findChild<MessageBar*>()->message(); !says.isEmpty())
             out_ << "     " << line_of(say(phrase("commands", "says: %1"), utf8_of(says)));
-        if (into_.isEmpty()) return {};
-        const QString path = QDir(into_).filePath(number + QStringLiteral(".png"));
-        if (picture.save(path, "PNG")) return {};
-        return Error{Failure::io, say(phrase("commands", "the picture cannot be written")), utf8_of(path),
-                     say(phrase("commands", "check the disk and the folder's permissions"))};
+        return {};
+    }
+
+    static Result<void> write(const QPixmap& picture, const QString& path) {
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        if (!buffer.open(QIODevice::WriteOnly) || !picture.save(&buffer, "PNG"))
+            return Error{Failure::io, say(phrase("commands", "the picture cannot be made")), utf8_of(path),
+                         say(phrase("commands", "ask for a smaller window"))};
+        return write_whole_file(native_path(path), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
     }
 
     MainWindow& window_;
@@ -147,7 +157,7 @@ int tour_command(const TourArguments& arguments, std::ostream& out, std::ostream
         return exit_bad_input;
     }
     if (const auto walked = Tour(window, into, out).walk(); !walked) return refuse(err, walked.error());
-    return exit_good;
+    return print({}, out, err, into.isEmpty() ? Message() : say(phrase("commands", "the pictures in %1 are complete"), arguments.folder));
 }
 
 } // namespace

@@ -150,6 +150,13 @@ private:
     const LiveClocks& clocks_;
 };
 
+/// How far the samples of a run are in the logbook; empty where none is.
+Message samples_standing(const WatchedRun& run) {
+    if (!run.live || !run.live->trace()) return {};
+    return say(phrase("commands", "the samples of %1 to %2 are in the logbook"), run.name(),
+               format_iso8601(run.live->trace()->last_ms, run.record.run.time_zone));
+}
+
 /// The loop of all that is watched.
 class Watch {
 public:
@@ -173,6 +180,15 @@ public:
         runs_.push_back(std::move(run));
     }
 
+    /// What is in the logbook, whoever hears of it.
+    [[nodiscard]] Message standing() const {
+        std::vector<Message> all;
+        for (const auto& run : runs_)
+            if (Message samples = samples_standing(*run); !samples.empty()) all.push_back(std::move(samples));
+        if (arguments_.keep) all.push_back(say(phrase("commands", "the source is kept with the meter")));
+        return say_joined(all, "; ");
+    }
+
     int run() {
         const EndSignals signals_noted;
         QTimer look, settle, tell, limit;
@@ -194,21 +210,20 @@ public:
             put(line_of(say(phrase("commands", "%1: reading %2"), run->name(), run->source.title())));
             run->session->start();
         }
-        loop_.exec();
+        if (out_) loop_.exec();
         for (const auto& run : runs_) {
             const auto stopped = run->session->stop();
-            if (!stopped) code_ = refuse(err_, stopped.error());
+            if (!stopped) code_ = refuse(err_, with_done(stopped.error(), samples_standing(*run)));
             put(line_of(say(phrase("commands", "Ended. %1"), state_line(*run))));
         }
-        return code_;
+        const int printed = print({}, out_, err_, standing());
+        return code_ == exit_good ? printed : code_;
     }
 
 private:
+    /// That it could not be written is told once, at the end, when the last samples are in the logbook.
     void put(const std::string& text) {
-        if (const int code = print(text, out_, err_); code != exit_good) {
-            code_ = code;
-            loop_.quit();
-        }
+        if (!(out_ << text << std::flush)) loop_.quit();
     }
     void lookAtEnd() {
         const bool all_ended = std::ranges::all_of(runs_, [](const auto& run) { return !run->ended.empty(); });
@@ -252,8 +267,8 @@ int watch_command(const WatchArguments& arguments, std::ostream& out, std::ostre
                 return refuse(err, kept.error());
         watch.add(std::move(run).value());
     }
-    if (const int code = print(line_of(say(phrase("commands", "Reading; interrupt (Ctrl+C) to end"))), out, err); code != exit_good) return code;
-    return watch.run();
+    const int printed = print(line_of(say(phrase("commands", "Reading; interrupt (Ctrl+C) to end"))), out, err, watch.standing());
+    return printed == exit_good ? watch.run() : printed;
 }
 
 } // namespace ullage

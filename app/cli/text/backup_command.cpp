@@ -33,7 +33,7 @@ int backup_command(const BackupArguments& arguments, std::ostream& out, std::ost
     Message line = say(phrase("commands", "%1: copied to %2"), arguments.logbook, made.value().copy->string());
     if (made.value().removed > 0)
         line = say_count(made.value().removed, phrases("commands", "%1, %n older copies removed", "%1, %n older copy removed"), line);
-    return print(line_of(line), out, err, say(phrase("commands", "the copy is complete")));
+    return print(line_of(line), out, err, say(phrase("commands", "the copy is complete: %1"), made.value().copy->string()));
 }
 
 } // namespace ullage

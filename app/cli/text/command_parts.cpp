@@ -31,12 +31,18 @@ Message say_names(const std::vector<std::string>& names) {
     return say_joined(quoted, ", ");
 }
 
+Error with_done(Error error, const Message& but) {
+    if (but.empty()) return error;
+    error.remedy = error.remedy.empty() ? but : say_joined({error.remedy, but}, "; ");
+    return error;
+}
+
 int print(const std::string& text, std::ostream& out, std::ostream& err, const Message& but) {
     out << text << std::flush;
     if (out) return exit_good;
-    const Message remedy = say(phrase("commands", "check where it goes to"));
-    return refuse(err, {Failure::io, say(phrase("commands", "the result could not be written")), say(phrase("commands", "standard output")),
-                        but.empty() ? remedy : say_joined({remedy, but}, "; ")});
+    const Error lost{Failure::io, say(phrase("commands", "the result could not be written")), say(phrase("commands", "standard output")),
+                     say(phrase("commands", "check where it goes to"))};
+    return refuse(err, with_done(lost, but));
 }
 
 } // namespace ullage

@@ -195,7 +195,11 @@ void tell(std::ostream& err, const std::vector<Message>& notices);
 /// "`a`, `b`": names of things as they stand.
 [[nodiscard]] Message say_names(const std::vector<std::string>& names);
 
-/// Writes a result to `out` and checks that it went through. `but`: what is done all the same, for the message.
+/// The error, with what is done all the same behind its remedy. `but` may be empty.
+[[nodiscard]] Error with_done(Error error, const Message& but);
+
+/// Writes a result to `out` and checks that it went through. `but`: what is done all the same, for the message: whoever reads no result must not
+/// believe that there is none.
 int print(const std::string& text, std::ostream& out, std::ostream& err, const Message& but = {});
 
 } // namespace ullage

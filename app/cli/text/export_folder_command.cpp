@@ -20,7 +20,7 @@ int export_folder_command(const ExportFolderArguments& arguments, std::ostream& 
     const Result<FolderTally> written = write_logbook_folder(logbook.value(), arguments.into);
     if (!written) return refuse(err, written.error());
     return print(line_of(say(phrase("commands", "%1: %2"), arguments.into, say_folder_tally(written.value()))), out, err,
-                 say(phrase("commands", "the folder is complete")));
+                 say(phrase("commands", "the folder is complete: %1"), arguments.into));
 }
 
 } // namespace ullage

@@ -53,6 +53,10 @@ Message say_state(const LogFollow& follow, const std::string& zone) {
                          trace.rows_left_out);
 }
 
+Message say_taken(const Trace& trace, const std::string& zone) {
+    return say(phrase("commands", "the samples to %1 are in the logbook"), format_iso8601(trace.last_ms, zone));
+}
+
 std::string state_text(const LogFollow& follow, const std::string& zone) { return line_of(say_state(follow, zone)); }
 
 /// Looks until there is no more.
@@ -71,12 +75,18 @@ Result<FollowLook> look_at_all(LogFollow& follow, Logbook& logbook) {
 
 } // namespace
 
+Message say_no_longer_followed(const Trace& trace, const std::string& zone) {
+    return say_joined({say_taken(trace, zone), say(phrase("commands", "the log is no longer followed"))}, "; ");
+}
+
 int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& arguments, std::ostream& out, std::ostream& err) {
     Result<LogFollow> begun = LogFollow::begin(logbook, trace, arguments.path, true);
     if (!begun) return refuse(err, begun.error());
     LogFollow& follow = begun.value();
     const Interrupts interrupts;
-    if (const int code = print(line_of(say(phrase("commands", "Following the log; interrupt (Ctrl+C) to end"))), out, err); code != exit_good)
+    if (const int code = print(line_of(say(phrase("commands", "Following the log; interrupt (Ctrl+C) to end"))), out, err,
+                               say_no_longer_followed(follow.trace(), arguments.zone));
+        code != exit_good)
         return code;
     auto grown_at = Steady::now(), said_at = grown_at - say_every;
     bool gone = false;
@@ -84,8 +94,9 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
     while (interrupted == 0) {
         const Result<FollowLook> seen = look_at_all(follow, logbook);
         if (!seen) {
-            (void)print(state_text(follow, arguments.zone), out, err);
-            return refuse(err, seen.error());
+            const Message but = say_no_longer_followed(follow.trace(), arguments.zone);
+            (void)print(state_text(follow, arguments.zone), out, err, but);
+            return refuse(err, with_done(seen.error(), but));
         }
         const LogChange change = seen.value().change;
         const auto now = Steady::now();
@@ -102,14 +113,15 @@ int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& ar
         }
         if (!said.empty()) {
             said_at = now;
-            if (const int code = print(said, out, err); code != exit_good) return code;
+            if (const int code = print(said, out, err, say_no_longer_followed(follow.trace(), arguments.zone)); code != exit_good) return code;
         }
         if (arguments.quiet_s && std::chrono::duration<double>(now - grown_at).count() >= *arguments.quiet_s) break;
         // At the latest a second after they came the rows are in the file itself.
         if (const auto settled = logbook.settle(); !settled && !std::exchange(settling_told, true)) refuse(err, settled.error());
         std::this_thread::sleep_for(look_every);
     }
-    return print(line_of(say(phrase("commands", "Ended. %1"), say_state(follow, arguments.zone))), out, err);
+    return print(line_of(say(phrase("commands", "Ended. %1"), say_state(follow, arguments.zone))), out, err,
+                 say_taken(follow.trace(), arguments.zone));
 }
 
 int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, const std::string& zone, std::ostream& out, std::ostream& err) {
@@ -118,13 +130,14 @@ int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, con
     const Interrupts interrupts;
     const Result<FollowLook> seen = look_at_all(begun.value(), logbook);
     if (!seen) {
-        (void)print(state_text(begun.value(), zone), out, err); // what was taken before stays
-        return refuse(err, seen.error());
+        const Message but = say_taken(begun.value().trace(), zone); // what was taken before stays
+        (void)print(state_text(begun.value(), zone), out, err, but);
+        return refuse(err, with_done(seen.error(), but));
     }
     const Message added = with_left_out(say_count(seen.value().samples, phrases("commands", "The run has this log already; %n new samples added",
                                                                                 "The run has this log already; %n new sample added")),
                                         seen.value().rows_left_out);
-    return print(line_of(added) + state_text(begun.value(), zone), out, err);
+    return print(line_of(added) + state_text(begun.value(), zone), out, err, say_taken(begun.value().trace(), zone));
 }
 
 } // namespace ullage

@@ -20,6 +20,9 @@ struct FollowArguments {
 /// SIGTERM) or following cannot go on. Returns an exit code.
 [[nodiscard]] int follow_trace(Logbook& logbook, const Trace& trace, const FollowArguments& arguments, std::ostream& out, std::ostream& err);
 
+/// What stands of a log that was to be followed further: how far its samples are in the logbook.
+[[nodiscard]] Message say_no_longer_followed(const Trace& trace, const std::string& zone);
+
 /// Takes what a file has more than the trace that it continues, and ends. Returns an exit code.
 [[nodiscard]] int take_rest(Logbook& logbook, const Trace& trace, const std::string& path, const std::string& zone, std::ostream& out,
                             std::ostream& err);

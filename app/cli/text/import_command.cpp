@@ -57,6 +57,11 @@ Result<Message> import_folder(Logbook& logbook, const std::string& path, std::os
     return say(phrase("commands", "%1: %2"), path, say_folder_tally(read.value()));
 }
 
+Result<Message> no_preview_of(const std::string& folder) {
+    return Error{Failure::bad_input, say(phrase("commands", "a whole logbook as a folder has no preview; nothing was imported")), folder,
+                 say(phrase("commands", "import it without --preview, into a new logbook if you only want to look"))};
+}
+
 } // namespace
 
 int import_command(const ImportArguments& arguments, std::ostream& out, std::ostream& err) {
@@ -66,32 +71,37 @@ int import_command(const ImportArguments& arguments, std::ostream& out, std::ost
     if (!logbook) return refuse(err, logbook.error());
     tell(err, notices);
     int code = exit_good;
+    Message but;
+    const auto tell_outcome = [&](const Result<Message>& done) {
+        if (!done) {
+            code = refuse(err, done.error());
+            return;
+        }
+        out << line_of(done.value()) << std::flush; // the next may take long
+        if (!arguments.table.preview) but = say(phrase("commands", "what could be imported is in the logbook: %1"), arguments.logbook);
+    };
     std::vector<std::string> sheets;
     for (const std::string& path : arguments.sheets) {
         std::error_code ignored;
         if (!fs::is_directory(path, ignored)) {
             sheets.push_back(path);
         } else if (is_logbook_folder(path)) {
-            const Result<Message> done = import_folder(logbook.value(), path, out);
-            if (done) out << line_of(done.value());
-            else code = refuse(err, done.error());
+            tell_outcome(arguments.table.preview ? no_preview_of(path) : import_folder(logbook.value(), path, out));
         } else if (const auto found = sheets_of(path); !found.empty()) {
             sheets.insert(sheets.end(), found.begin(), found.end());
         } else {
-            code = refuse(err, {Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), path,
-                                say(phrase("commands", "name a folder with .csv run sheets"))});
+            tell_outcome(Error{Failure::not_found, say(phrase("commands", "the folder holds no run sheet")), path,
+                               say(phrase("commands", "name a folder with .csv run sheets"))});
         }
     }
     for (const std::string& sheet : sheets) {
         Result<std::string> bytes = read_whole_file(sheet);
         const bool foreign = bytes && (may_be_foreign_table(bytes.value()) || !(arguments.table == TableImportArguments()));
-        const Result<Message> done = !bytes    ? Result<Message>(bytes.error())
-                                     : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
-                                               : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out);
-        if (done) out << line_of(done.value());
-        else code = refuse(err, done.error());
+        tell_outcome(!bytes    ? Result<Message>(bytes.error())
+                     : foreign ? import_table(logbook.value(), sheet, bytes.value(), arguments.table, clock, out)
+                               : import_sheet(logbook.value(), sheet, std::move(bytes).value(), out));
     }
-    const int printed = print({}, out, err, say(phrase("commands", "what could be imported is in the logbook")));
+    const int printed = print({}, out, err, but);
     return code == exit_good ? printed : code;
 }
 

@@ -219,8 +219,8 @@ int import_trace_command(const ImportTraceArguments& arguments, std::ostream& ou
                                say(phrase("commands", "into run %1 of %2"), say_number(record.value().number), record.value().unit.name)};
     for (Message& part : written_by(trace, meter.value(), record.value())) parts.push_back(std::move(part));
     const Message summary = say(phrase("commands", "%1: %2"), trace.file_name, say_joined(parts, ", "));
-    const int printed =
-        print(tally_text(done.value().tally, zone) + line_of(summary), out, err, say(phrase("commands", "the samples are in the logbook")));
+    const Message but = arguments.follow ? say_no_longer_followed(trace, zone) : say(phrase("commands", "the samples are in the logbook"));
+    const int printed = print(tally_text(done.value().tally, zone) + line_of(summary), out, err, but);
     return arguments.follow && printed == exit_good ? follow_trace(logbook.value(), trace, follow, out, err) : printed;
 }
 

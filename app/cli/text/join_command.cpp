@@ -25,21 +25,25 @@ int join_command(const JoinArguments& arguments, std::ostream& out, std::ostream
     const Result<Logbook> other = opened_logbook(arguments.other, OpenMode::read_only, clock, notices);
     if (!other) return refuse(err, other.error());
     tell(err, notices);
+    // Whoever is refused the file would believe that nothing was joined.
+    const std::vector<std::string> inputs{arguments.logbook, arguments.other};
+    if (const auto free = check_output(format.value(), arguments.output, inputs); !free) return refuse(err, free.error());
     const Result<JoinPlan> plan = plan_join(logbook.value(), other.value());
     if (!plan) return refuse(err, plan.error());
     const auto keys = asked_keys(arguments.take_other, plan.value());
     if (!keys) return refuse(err, keys.error());
     Message answer = plan.value().empty() ? say(phrase("commands", "The logbook has all that the other has already"))
                                           : say(phrase("commands", "This is what joining would do; nothing was changed"));
+    Message but;
     if (!arguments.dry_run && !plan.value().empty()) {
         const Result<Joined> joined = join(logbook.value(), other.value(), keys.value());
         if (!joined) return refuse(err, joined.error());
         answer = say(phrase("commands", "Joined: %1"), say_outcome(joined.value()));
+        if (joined.value().changed()) but = say(phrase("commands", "what came in is in the logbook: %1"), arguments.logbook);
     }
     if (plan.value().empty() && format.value() == TableFormat::text && arguments.output.path.empty())
         return print(line_of(say(phrase("commands", "%1."), answer)), out, err);
-    return put_table(join_table(plan.value(), keys.value(), answer), format.value(), arguments.output, {arguments.logbook, arguments.other}, out,
-                     err);
+    return put_table(join_table(plan.value(), keys.value(), answer), format.value(), arguments.output, inputs, out, err, but);
 }
 
 } // namespace ullage

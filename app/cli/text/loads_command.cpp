@@ -42,12 +42,17 @@ int import_loads_command(const ImportLoadsArguments& arguments, std::ostream& ou
     if (!logbook) return refuse(err, logbook.error());
     tell(err, notices);
     int code = exit_good;
+    Message but;
     for (const std::string& file : arguments.files) {
         const Result<Message> done = import_list(logbook.value(), file);
-        if (done) out << line_of(done.value());
-        else code = refuse(err, done.error());
+        if (!done) {
+            code = refuse(err, done.error());
+            continue;
+        }
+        out << line_of(done.value()) << std::flush;
+        but = say(phrase("commands", "what could be imported is in the logbook: %1"), arguments.logbook);
     }
-    const int printed = print({}, out, err, say(phrase("commands", "what could be imported is in the logbook")));
+    const int printed = print({}, out, err, but);
     return code == exit_good ? printed : code;
 }
 

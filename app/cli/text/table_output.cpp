@@ -27,14 +27,19 @@ Result<TableFormat> asked_format(const TableOutput& output) {
     return format;
 }
 
+Result<void> check_output(TableFormat format, const TableOutput& output, std::vector<std::string> inputs) {
+    if (output.path.empty()) return {};
+    return check_table_target(format, output.path, replacing_of(output.force, std::move(inputs)));
+}
+
 int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out,
-              std::ostream& err) {
+              std::ostream& err, const Message& but) {
     if (output.path.empty()) {
         (void)table_text(table, format, [&out](std::string_view piece) { return static_cast<bool>(out << piece); });
-        return print({}, out, err); // tells whether all of it went through
+        return print({}, out, err, but); // tells whether all of it went through
     }
     const Result<void> written = write_table(table, format, output.path, replacing_of(output.force, std::move(inputs)));
-    return written ? exit_good : refuse(err, written.error());
+    return written ? exit_good : refuse(err, with_done(written.error(), but));
 }
 
 int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err) {

@@ -19,9 +19,13 @@ struct TableOutput {
 /// The format asked for. Errors: an unknown name; xlsx without a file.
 [[nodiscard]] Result<TableFormat> asked_format(const TableOutput& output);
 
+/// Whether a table may be written where it was asked for, for a command that does something before. Errors: those of check_table_target().
+[[nodiscard]] Result<void> check_output(TableFormat format, const TableOutput& output, std::vector<std::string> inputs);
+
 /// Writes the table where it was asked for; returns the exit code. A CSV file gets its description beside it. `inputs`: what the command reads.
+/// `but`: what is done also where the table goes nowhere, as of print().
 [[nodiscard]] int put_table(const StreamedTable& table, TableFormat format, const TableOutput& output, std::vector<std::string> inputs,
-                            std::ostream& out, std::ostream& err);
+                            std::ostream& out, std::ostream& err, const Message& but = {});
 
 /// The same with a text that is ready.
 [[nodiscard]] int put_text(const std::string& text, const TableOutput& output, std::vector<std::string> inputs, std::ostream& out, std::ostream& err);

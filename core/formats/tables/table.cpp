@@ -24,6 +24,12 @@ constexpr FormatName format_names[] = {
     {TableFormat::html, "html", "html", "htm"}, {TableFormat::xlsx, "xlsx", "xlsx", ""}, {TableFormat::json, "json", "json", ""},
     {TableFormat::latex, "latex", "tex", ""}};
 
+/// Of the file beside one that may be replaced, about which nobody was asked.
+Replacing beside_of(Replacing replacing) {
+    if (replacing.consent == Replacing::Consent::ordinary) replacing.consent = Replacing::Consent::own;
+    return replacing;
+}
+
 } // namespace
 
 Table with_rows(Table table, const std::vector<std::size_t>& rows) {
@@ -105,23 +111,26 @@ std::string table_text(const StreamedTable& table, TableFormat format) {
     return text;
 }
 
+Result<void> check_table_target(TableFormat format, const std::string& path, const Replacing& replacing) {
+    if (const Result<OutputTarget> free = output_target(path, replacing); !free) return free.error();
+    if (format != TableFormat::csv) return {};
+    if (const Result<OutputTarget> free = output_target(csv_metadata_path(path), beside_of(replacing)); !free) {
+        Error error = free.error();
+        error.what = say(phrase("tables", "the description of the table cannot stand beside it: %1"), error.what);
+        return error;
+    }
+    return {};
+}
+
 Result<void> write_table(const StreamedTable& table, TableFormat format, const std::string& path, const Replacing& replacing) {
     if (format == TableFormat::xlsx)
         return replace_file(path, replacing, [&](const std::string& temporary) { return make_xlsx_table(table, temporary); });
     const auto text = [&](const TextTaker& take) { return table_text(table, format, take); };
     if (format != TableFormat::csv) return write_whole_file(path, text, replacing);
-    // Nobody was asked about the file beside it.
-    Replacing beside = replacing;
-    if (beside.consent == Replacing::Consent::ordinary) beside.consent = Replacing::Consent::own;
-    const std::string description = csv_metadata_path(path);
-    if (const Result<OutputTarget> free = output_target(description, beside); !free) {
-        Error error = free.error();
-        error.what = say(phrase("tables", "the description of the table cannot stand beside it: %1"), error.what);
-        return error;
-    }
+    if (Result<void> free = check_table_target(format, path, replacing); !free) return free;
     if (Result<void> written = write_whole_file(path, text, replacing); !written) return written;
     const std::string file_name = std::filesystem::path(path).filename().string();
-    if (Result<void> described = write_whole_file(description, csv_metadata(table, file_name), beside); !described) {
+    if (Result<void> described = write_whole_file(csv_metadata_path(path), csv_metadata(table, file_name), beside_of(replacing)); !described) {
         Error error = described.error();
         error.what = say(phrase("tables", "the table is written, but its description is not: %1"), error.what);
         return error;

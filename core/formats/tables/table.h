@@ -93,6 +93,9 @@ enum class TableFormat { text, csv, markdown, html, xlsx, json, latex };
 /// the Web, 2015, 5.3).
 [[nodiscard]] std::string csv_metadata_path(const std::string& csv_path);
 
+/// Whether write_table() may write to this path, and beside it. Changes nothing. Errors: those of output_target().
+[[nodiscard]] Result<void> check_table_target(TableFormat format, const std::string& path, const Replacing& replacing = {});
+
 /// Writes the table to a file, whole or not at all (replace_file()), row by row as they are made. With CSV its description follows at
 /// csv_metadata_path(), where it may take the place of a file of our own only unless forced; where it fails the table stands and the error says so.
 /// Errors: those of replace_file().

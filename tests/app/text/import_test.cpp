@@ -73,6 +73,16 @@ TEST_F(ImportCommand, a_file_that_is_no_logbook_is_left_as_it_is) {
     EXPECT_EQ(file_text(path), text);
 }
 
+TEST_F(ImportCommand, a_preview_brings_no_folder_of_a_whole_logbook_in) {
+    const std::string book = logbook(), other = folder_ / "other.ullage", all = folder_ / "all";
+    ASSERT_EQ(run({"import", other, written("a.csv", drain_sheet("Another"))}).code, exit_good);
+    ASSERT_EQ(run({"export-folder", other, "--into", all}).code, exit_good);
+    const Outcome outcome = run({"import", book, all, "--preview"});
+    EXPECT_EQ(outcome.code, exit_bad_input);
+    expect_one_line(outcome.err);
+    EXPECT_EQ(run({"analyse", book}).out.find("Another"), std::string::npos);
+}
+
 TEST_F(ImportCommand, an_exported_sheet_goes_out_and_in_unchanged) {
     const std::string path = logbook();
     const std::string copy = folder_ / "copy.csv";

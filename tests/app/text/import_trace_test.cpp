@@ -226,6 +226,7 @@ TEST_F(ImportTrace, following_ends_in_a_sentence_where_it_cannot_go_on) {
     writer.join();
     EXPECT_EQ(outcome.code, exit_bad_input);
     expect_one_line(outcome.err);
+    expect_part(outcome.err, "; the samples to 2027-05-09T06:00Z are in the logbook; the log is no longer followed");
 }
 
 } // namespace

@@ -62,6 +62,17 @@ TEST_F(JoinCommand, brings_in_what_the_other_has_and_leaves_what_differs_as_it_i
     EXPECT_TRUE(contains(on_one_line(again.out), "nothing came in; 2 differences stay as here")) << again.out;
 }
 
+TEST_F(JoinCommand, joins_nothing_where_its_table_cannot_take_the_place_of_what_is_there) {
+    const std::string before = run({"join", here(), there(), "--dry-run"}).out;
+    (void)written("theirs.csv-metadata.json", "a year of work");
+    for (const std::string& target : {written("theirs.json", "a year of work"), std::string(folder_ / "theirs.csv"), here()}) {
+        const Outcome outcome = run({"join", here(), there(), "--format", target.ends_with(".csv") ? "csv" : "json", "--output", target});
+        EXPECT_EQ(outcome.code, exit_bad_input) << target;
+        expect_one_line(outcome.err);
+        EXPECT_EQ(run({"join", here(), there(), "--dry-run"}).out, before) << target;
+    }
+}
+
 TEST_F(JoinCommand, takes_from_the_other_what_it_is_told_to) {
     const auto dry = rows({"join", here(), there(), "--dry-run", "--format", "json"});
     std::string unit_id;

@@ -5,12 +5,32 @@
 #include "support/source_dir.h"
 
 #include <cstdlib>
+#include <streambuf>
+#include <utility>
 
 namespace ullage::test {
 namespace {
 
 namespace fs = std::filesystem;
 using Words = std::vector<std::string>;
+
+/// Takes words until some are among them that it does not take; from there on it takes none.
+class RefusingBuffer : public std::streambuf {
+public:
+    explicit RefusingBuffer(std::string refused) : refused_(std::move(refused)) {}
+
+private:
+    std::streamsize xsputn(const char* text, std::streamsize size) override {
+        taken_.append(text, static_cast<std::size_t>(size));
+        return taken_.find(refused_) == std::string::npos ? size : 0;
+    }
+    int_type overflow(int_type letter) override {
+        const char text = traits_type::to_char_type(letter);
+        return xsputn(&text, 1) == 1 ? letter : traits_type::eof();
+    }
+
+    std::string refused_, taken_;
+};
 
 class Outputs : public Commands {
 protected:
@@ -30,14 +50,38 @@ protected:
         words.insert(words.end(), more.begin(), more.end());
         return words;
     }
-    /// Runs a command whose results go to a device that takes nothing.
-    static Outcome run_into_full_device(const Words& words) {
-        std::ofstream out("/dev/full");
+    static Outcome run_into(std::ostream& out, const Words& words) {
         std::ostringstream err;
         Outcome outcome;
         outcome.code = run_command(words, text_commands(), out, err);
         outcome.err = err.str();
         return outcome;
+    }
+    /// Runs a command whose results go to a device that takes nothing.
+    static Outcome run_into_full_device(const Words& words) {
+        std::ofstream out("/dev/full");
+        return run_into(out, words);
+    }
+    /// What is said of a result that went nowhere.
+    static std::string lost_line(const std::string& but) {
+        return "ullage: standard output: the result could not be written; check where it goes to" + but + '\n';
+    }
+    /// The words with this logbook for each BOOK.
+    static Words in_book(Words words, const std::string& book) {
+        for (std::string& word : words)
+            if (const auto at = word.find("BOOK"); at != std::string::npos) word.replace(at, 4, book);
+        return words;
+    }
+    std::string copied(const std::string& book, const std::string& name) const {
+        fs::copy_file(book, folder_ / name, fs::copy_options::overwrite_existing);
+        return folder_ / name;
+    }
+    /// A log of the first run of "Specimen", a row each ten seconds.
+    static std::string log_of(int rows) {
+        std::string text = "time,register (Wh),power (W)\n";
+        for (int row = 0; row < rows; ++row)
+            text += "2027-05-11T06:00:" + std::string(row == 0 ? "0" : "") + std::to_string(10 * row) + "Z,0." + std::to_string(2 * row) + ",80\n";
+        return text;
     }
 };
 
@@ -93,10 +137,111 @@ TEST_F(Outputs, a_result_that_cannot_be_written_is_said_and_ends_in_1) {
         EXPECT_EQ(outcome.code, exit_bad_input) << testing::PrintToString(words);
         EXPECT_NE(outcome.err.find("standard output"), std::string::npos) << outcome.err;
     }
-    const Outcome import = run_into_full_device({"import", book, written("4.csv", drain_sheet("Fourth"))});
-    EXPECT_EQ(import.code, exit_bad_input);
-    EXPECT_NE(import.err.find("is in the logbook"), std::string::npos) << import.err;
-    EXPECT_NE(run({"analyse", book, "--unit", "Fourth"}).out.find("Fourth"), std::string::npos);
+}
+
+TEST_F(Outputs, what_came_into_a_logbook_is_told_and_there_where_the_result_cannot_be_written) {
+    const std::string first = logbook(), theirs = folder_ / "theirs.ullage";
+    ASSERT_EQ(run({"import", theirs, written("5.csv", drain_sheet("Fifth"))}).code, exit_good);
+    const std::string sheet = written("4.csv", drain_sheet("Fourth")), log = written("log.csv", log_of(3));
+    const Words run_1{"--unit", "Specimen", "--run", "1"};
+    const struct {
+        Words words, shown_by;
+        std::string told;
+    } all[] = {
+        {{"import", "BOOK", sheet}, {"analyse", "BOOK"}, "what could be imported is in the logbook: BOOK"},
+        {{"import-loads", list_file().front(), "--logbook", "BOOK"},
+         {"loads", "--logbook", "BOOK"},
+         "what could be imported is in the logbook: BOOK"},
+        {with({"import-trace", log, "--logbook", "BOOK"}, run_1), with({"analyse", "BOOK"}, run_1), "the samples are in the logbook"},
+        {with({"import-trace", log, "--logbook", "BOOK", "--follow", "--until-quiet", "0.1"}, run_1), with({"analyse", "BOOK"}, run_1),
+         "the samples to 2027-05-11T06:00:20Z are in the logbook; the log is no longer followed"},
+        {{"join", "BOOK", theirs}, {"analyse", "BOOK"}, "what came in is in the logbook: BOOK"},
+        {{"join", "BOOK", theirs, "--format", "json"}, {"analyse", "BOOK"}, "what came in is in the logbook: BOOK"},
+    };
+    for (const auto& [words, shown_by, told] : all) {
+        SCOPED_TRACE(testing::PrintToString(words));
+        const std::string heard = copied(first, "heard.ullage"), unheard = copied(first, "unheard.ullage");
+        EXPECT_EQ(run(in_book(words, heard)).code, exit_good);
+        const Outcome lost = run_into_full_device(in_book(words, unheard));
+        EXPECT_EQ(lost.code, exit_bad_input);
+        EXPECT_EQ(lost.err, lost_line("; " + in_book({told}, unheard).front()));
+        const Outcome shown = run(in_book(shown_by, unheard));
+        EXPECT_EQ(shown.code, exit_good) << shown.err;
+        EXPECT_EQ(shown.out, run(in_book(shown_by, heard)).out);
+        EXPECT_NE(shown.out, run(in_book(shown_by, first)).out);
+    }
+}
+
+TEST_F(Outputs, a_folder_and_a_copy_are_told_complete_where_the_result_cannot_be_written) {
+    const std::string book = logbook();
+    const auto folder = [this](const char* name) { return (folder_ / name).string(); };
+    ASSERT_EQ(run({"export-folder", book, "--into", folder("heard")}).code, exit_good);
+    const Outcome exported = run_into_full_device({"export-folder", book, "--into", folder("unheard")});
+    EXPECT_EQ(exported.code, exit_bad_input);
+    EXPECT_EQ(exported.err, lost_line("; the folder is complete: " + folder("unheard")));
+    for (const auto& entry : fs::recursive_directory_iterator(folder("heard"))) {
+        if (!entry.is_regular_file()) continue;
+        EXPECT_EQ(file_text(folder("unheard") / fs::relative(entry.path(), folder("heard"))), file_text(entry.path())) << entry.path();
+    }
+    fs::create_directories(folder("copies"));
+    const Outcome backed_up = run_into_full_device({"backup", book, "--into", folder("copies")});
+    EXPECT_EQ(backed_up.code, exit_bad_input);
+    ASSERT_FALSE(fs::is_empty(folder("copies"))) << backed_up.err;
+    const std::string copy = fs::directory_iterator(folder("copies"))->path().string();
+    EXPECT_EQ(backed_up.err, lost_line("; the copy is complete: " + copy));
+    EXPECT_EQ(run({"analyse", copy}).out, run({"analyse", book}).out);
+}
+
+TEST_F(Outputs, how_far_a_log_has_come_in_is_told_where_the_result_can_no_longer_be_written) {
+    const std::string first = logbook(), log = folder_ / "log.csv";
+    const struct {
+        std::string refused;
+        Words more;
+        int rows_before, rows_while;
+        std::string told;
+    } all[] = {
+        {"3 new samples", {}, 2, 5, "the samples to 2027-05-11T06:00:40Z are in the logbook"},
+        {"Following",
+         {"--follow", "--until-quiet", "0.1"},
+         2,
+         2,
+         "the samples to 2027-05-11T06:00:10Z are in the logbook; the log is no longer followed"},
+        {"5 samples to", {"--follow"}, 2, 5, "the samples to 2027-05-11T06:00:40Z are in the logbook; the log is no longer followed"},
+        {"Ended", {"--follow", "--until-quiet", "0.1"}, 2, 5, "the samples to 2027-05-11T06:00:40Z are in the logbook"},
+    };
+    for (const auto& [refused, more, rows_before, rows_while, told] : all) {
+        SCOPED_TRACE(refused);
+        const std::string book = copied(first, "followed.ullage");
+        const Words import{"import-trace", written("log.csv", log_of(rows_before)), "--logbook", book, "--unit", "Specimen", "--run", "1"};
+        ASSERT_EQ(run(import).code, exit_good);
+        (void)written("log.csv", log_of(rows_while));
+        RefusingBuffer buffer(refused);
+        std::ostream out(&buffer);
+        const Outcome lost = run_into(out, with(import, more));
+        EXPECT_EQ(lost.code, exit_bad_input);
+        EXPECT_EQ(lost.err, lost_line("; " + told));
+        const std::string analysis = run({"analyse", book, "--unit", "Specimen", "--run", "1"}).out;
+        ASSERT_EQ(run({"import-trace", log, "--logbook", copied(first, "whole.ullage"), "--unit", "Specimen", "--run", "1"}).code, exit_good);
+        EXPECT_EQ(analysis, run({"analyse", folder_ / "whole.ullage", "--unit", "Specimen", "--run", "1"}).out);
+    }
+}
+
+TEST_F(Outputs, a_command_that_recorded_nothing_claims_nothing_where_the_result_cannot_be_written) {
+    const std::string book = logbook(), theirs = folder_ / "theirs.ullage";
+    ASSERT_EQ(run({"import", theirs, written("5.csv", drain_sheet("Fifth"))}).code, exit_good);
+    const std::string table = written("table.csv", "time,SoC,Wh\n2025-06-01 06:00,100,0\n2025-06-01 16:00,0,800\n");
+    for (const Words& words :
+         {Words{"import", book, table, "--preview"}, Words{"join", book, theirs, "--dry-run"}, Words{"join", book, book + "2"},
+          Words{"import-trace", written("log.csv", log_of(3)), "--logbook", book, "--unit", "Specimen", "--run", "1", "--preview"},
+          Words{"backup", book, "--list"}}) {
+        fs::copy_file(book, book + "2", fs::copy_options::overwrite_existing);
+        EXPECT_EQ(run_into_full_device(words).err, lost_line("")) << testing::PrintToString(words);
+    }
+    // A refusal is no result that was lost; what another sheet brought in stands nevertheless.
+    const std::string good = written("4.csv", drain_sheet("Fourth")), bad = written("bad.csv", "# run: nonsense\ntime\n");
+    const std::string refusal = run({"import", book, bad}).err;
+    EXPECT_EQ(run_into_full_device({"import", book, bad}).err, refusal);
+    EXPECT_EQ(run_into_full_device({"import", book, bad, good}).err, refusal + lost_line("; what could be imported is in the logbook: " + book));
 }
 
 TEST_F(Outputs, no_option_takes_what_is_no_ordinary_number) {
