@@ -30,15 +30,15 @@ void look_at_charts(Place& place, Complaints& complaints) {
     const auto expect_told = [&](QWidget& widget, const QString& what, const QStringList& figures) {
         complaints.looked_at_one();
         const Spoken said = spoken(widget);
-        if (what.isEmpty() || said.name != what) complaints.add(place, QStringLiteral("a chart is called “%1”, not “%2”").arg(said.name, what));
+        if (what.isEmpty() || said.name != what) complaints.add(place.name, QStringLiteral("a chart is called “%1”, not “%2”").arg(said.name, what));
         for (const QString& figure : figures)
             if (!said.description.contains(figure))
-                complaints.add(place, QStringLiteral("“%1” does not tell “%2”: %3").arg(what, figure, said.description));
+                complaints.add(place.name, QStringLiteral("“%1” does not tell “%2”: %3").arg(what, figure, said.description));
         static const QRegularExpression digit(QStringLiteral("\\d"));
         const bool known = !said.description.contains(QStringLiteral("nothing known"));
         const bool empty = !figures.isEmpty() && said.description == figures.first();
         if (!figures.isEmpty() && known && !empty && !said.description.contains(digit))
-            complaints.add(place, QStringLiteral("“%1” tells no figure").arg(what));
+            complaints.add(place.name, QStringLiteral("“%1” tells no figure").arg(what));
     };
     for (auto* chart : place.root.findChildren<LineChart*>()) {
         if (!chart->isVisible()) continue;

@@ -8,6 +8,8 @@
 #include <QRadioButton>
 #include <QScrollArea>
 
+#include <algorithm>
+
 namespace ullage::test {
 namespace {
 
@@ -16,6 +18,13 @@ bool wants_tab(const QWidget& control) {
     if (!control.isEnabled() || control.focusProxy() || (control.focusPolicy() & Qt::TabFocus) == 0) return false;
     const auto* radio = qobject_cast<const QRadioButton*>(&control);
     return !radio || radio->isChecked();
+}
+
+/// Once one of several choices has been come to, Tab passes by the others.
+bool an_arrow_leads_to(const QAbstractButton& choice) {
+    if (!choice.group() || !choice.group()->exclusive()) return false;
+    const QList<QAbstractButton*> choices = choice.group()->buttons();
+    return std::ranges::any_of(choices, [](const QAbstractButton* each) { return (each->focusPolicy() & Qt::TabFocus) != 0; });
 }
 
 /// Where `widget` stands; what scrolls stands where its frame does, so that it can be held against what is outside.
@@ -42,9 +51,9 @@ void look_at_what_tab_comes_to(Place& place, Complaints& complaints) {
         if (!wants_tab(*control)) continue;
         complaints.looked_at_one();
         if (!visited.contains(control))
-            complaints.add(place, QStringLiteral("%1 is not reached between %2 and %3")
-                                      .arg(called(*control), visited.isEmpty() ? QString() : called(*visited.first()),
-                                           visited.isEmpty() ? QString() : called(*visited.last())));
+            complaints.add(place.name, QStringLiteral("%1 is not reached between %2 and %3")
+                                           .arg(called(*control), visited.isEmpty() ? QString() : called(*visited.first()),
+                                                visited.isEmpty() ? QString() : called(*visited.last())));
     }
 }
 
@@ -53,12 +62,11 @@ void look_at_what_tab_passes_by(Place& place, Complaints& complaints) {
         const auto* button = qobject_cast<const QAbstractButton*>(control);
         if (!control->isEnabled() || (control->focusPolicy() & Qt::TabFocus) != 0) continue;
         if (!button && control->focusPolicy() == Qt::NoFocus) continue; // nothing to operate
-        // Once one of several choices has been come to, Tab passes by the others: arrow keys go to them.
-        if (button && button->group() && button->group()->exclusive() && !button->isChecked()) continue;
+        if (button && an_arrow_leads_to(*button)) continue;
         complaints.looked_at_one();
         if (control->objectName() == QStringLiteral("moreButton") && place.root.findChild<QAction*>(QStringLiteral("chooseMarkAction")))
             continue; // does the same
-        if (!button || button->shortcut().isEmpty()) complaints.add(place, called(*control) + QStringLiteral(" has no key"));
+        if (!button || button->shortcut().isEmpty()) complaints.add(place.name, called(*control) + QStringLiteral(" has no key"));
     }
 }
 
@@ -73,7 +81,7 @@ void look_at_order_of_tab(Place& place, Complaints& complaints) {
             back << called(before) + QStringLiteral(" -> ") + called(next);
     }
     // Once it goes from the end to the beginning.
-    if (back.size() > 1) complaints.add(place, QStringLiteral("goes back from ") + back.join(QStringLiteral(" and from ")));
+    if (back.size() > 1) complaints.add(place.name, QStringLiteral("goes back from ") + back.join(QStringLiteral(" and from ")));
 }
 
 } // namespace ullage::test

@@ -55,17 +55,17 @@ void look_at_names_and_roles(Place& place, Complaints& complaints) {
         complaints.looked_at_one();
         auto* face = QAccessible::queryAccessibleInterface(control);
         if (!face) {
-            complaints.add(place, called(*control) + QStringLiteral(" is not in the tree"));
+            complaints.add(place.name, called(*control) + QStringLiteral(" is not in the tree"));
             continue;
         }
         const QString name = spoken_name(*control).trimmed();
-        if (name.isEmpty()) complaints.add(place, called(*control) + QStringLiteral(" has no name"));
+        if (name.isEmpty()) complaints.add(place.name, called(*control) + QStringLiteral(" has no name"));
         else if (is_for_developers(name) || name == control->objectName())
-            complaints.add(place, called(*control) + QStringLiteral(" is called ") + name);
-        if (name.contains(QLatin1Char('<'))) complaints.add(place, called(*control) + QStringLiteral(" has marks of text in its name: ") + name);
+            complaints.add(place.name, called(*control) + QStringLiteral(" is called ") + name);
+        if (name.contains(QLatin1Char('<'))) complaints.add(place.name, called(*control) + QStringLiteral(" has marks of text in its name: ") + name);
         const auto roles = fitting_roles(*control);
         const bool fits = roles.isEmpty() ? face->role() != QAccessible::Client && face->role() != QAccessible::NoRole : roles.contains(face->role());
-        if (!fits) complaints.add(place, called(*control) + QStringLiteral(" has the role ") + QString::number(face->role()));
+        if (!fits) complaints.add(place.name, called(*control) + QStringLiteral(" has the role ") + QString::number(face->role()));
     }
 }
 
@@ -74,9 +74,9 @@ void look_at_scrolling_areas(Place& place, Complaints& complaints) {
         if (!area->isVisibleTo(&place.root) || area->window() != place.root.window()) continue;
         complaints.looked_at_one();
         const QString name = spoken_name(*area).trimmed();
-        if (name.isEmpty()) complaints.add(place, called(*area) + QStringLiteral(" has no name"));
+        if (name.isEmpty()) complaints.add(place.name, called(*area) + QStringLiteral(" has no name"));
         else if (is_for_developers(name) || name.contains(QLatin1Char('<')))
-            complaints.add(place, called(*area) + QStringLiteral(" is called ") + name);
+            complaints.add(place.name, called(*area) + QStringLiteral(" is called ") + name);
     }
 }
 
@@ -87,7 +87,7 @@ void look_for_one_name_twice(Place& place, Complaints& complaints) {
         if (!face) continue;
         complaints.looked_at_one();
         const QString key = QStringLiteral("%1, %2, %3").arg(face->role()).arg(spoken_name(*control), described_by(*control, place.root));
-        if (known.contains(key)) complaints.add(place, QStringLiteral("%1 is called as %2: %3").arg(called(*control), called(*known[key]), key));
+        if (known.contains(key)) complaints.add(place.name, QStringLiteral("%1 is called as %2: %3").arg(called(*control), called(*known[key]), key));
         known.insert(key, control);
     }
 }
@@ -101,7 +101,7 @@ void look_at_labels_of_fields(Place& place, Complaints& complaints) {
             return text.remove(marks).toLower().trimmed();
         };
         const QString words = plain(label->text()), name = plain(spoken_name(*label->buddy()));
-        if (!name.contains(words)) complaints.add(place, QStringLiteral("“%1” stands by a field called “%2”").arg(words, name));
+        if (!name.contains(words)) complaints.add(place.name, QStringLiteral("“%1” stands by a field called “%2”").arg(words, name));
     }
 }
 
@@ -112,14 +112,14 @@ void look_at_tables(Place& place, Complaints& complaints) {
         auto* face = QAccessible::queryAccessibleInterface(view);
         auto* table = face ? face->tableInterface() : nullptr;
         if (!table) {
-            complaints.add(place, called(*view) + QStringLiteral(" is no table in the tree"));
+            complaints.add(place.name, called(*view) + QStringLiteral(" is no table in the tree"));
             continue;
         }
         if (table->rowCount() != view->model()->rowCount() || table->columnCount() != view->model()->columnCount())
-            complaints.add(place, called(*view) + QStringLiteral(" has other rows or columns in the tree"));
+            complaints.add(place.name, called(*view) + QStringLiteral(" has other rows or columns in the tree"));
         for (int column = 0; column < table->columnCount(); ++column)
             if (!view->isColumnHidden(column) && table->columnDescription(column).trimmed().isEmpty())
-                complaints.add(place, QStringLiteral("%1: column %2 has no head").arg(called(*view)).arg(column + 1));
+                complaints.add(place.name, QStringLiteral("%1: column %2 has no head").arg(called(*view)).arg(column + 1));
     }
 }
 

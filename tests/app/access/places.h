@@ -30,7 +30,7 @@ class Complaints {
 public:
     void looked_at_one() { ++looked_at_; }
     /// Keeps what is wrong once, with the first place where it is.
-    void add(const Place& place, const QString& what);
+    void add(const QString& place, const QString& what);
     /// Expects none, and that at least so many things were looked at.
     void expect_none(int at_least) const;
 
@@ -50,14 +50,14 @@ protected:
     /// Calls `look` with the window at every page, and at every tab of it; then with every form and dialog that a menu opens, at each of its tabs,
     /// with all its fields unfolded.
     void everywhere(const Look& look);
-
-private:
-    void at_every_page(const Look& look);
     void at_every_dialog(const Look& look);
     /// The same at each tab within `part`, which stands in `root`; once where there is none.
     void at_every_tab(QWidget& root, QWidget& part, const QString& place, const Look& look);
-    void open_every_entry(const QString& where, const std::function<void()>& go_there, const QSet<QString>& menus, const Look& look);
     void settle() const;
+
+private:
+    void at_every_page(const Look& look);
+    void open_every_entry(const QString& where, const std::function<void()>& go_there, const QSet<QString>& menus, const Look& look);
 };
 
 /// Everything in sight below `root` that can be operated or looked at by itself: its widget is one of the program, not a part that Qt makes.
