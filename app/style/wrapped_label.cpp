@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "style/wrapped_label.h"
 
-#include <QEvent>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QMenu>
 
 namespace ullage {
 
@@ -28,9 +32,25 @@ bool WrappedLabel::event(QEvent* event) {
     case QEvent::StyleChange:
     case QEvent::FontChange:
     case QEvent::ContentsRectChange: forget(); break;
+    case QEvent::Enter:
+    case QEvent::MouseButtonPress:
+        if (can_be_marked_) setTextInteractionFlags(Qt::TextSelectableByMouse);
+        break;
+    case QEvent::Leave:
+        if (can_be_marked_ && !hasSelectedText()) setTextInteractionFlags(Qt::NoTextInteraction);
+        break;
     default: break;
     }
     return QLabel::event(event);
+}
+
+void WrappedLabel::contextMenuEvent(QContextMenuEvent* event) {
+    if (!can_be_marked_) return QLabel::contextMenuEvent(event);
+    const QString words = hasSelectedText() ? selectedText() : text();
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    connect(menu->addAction(tr("&Copy")), &QAction::triggered, this, [words] { QApplication::clipboard()->setText(words); });
+    menu->popup(event->globalPos());
 }
 
 } // namespace ullage

@@ -3,6 +3,7 @@
 
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/wrapped_label.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -13,15 +14,14 @@
 namespace ullage {
 
 FileBar::FileBar(QWidget* parent)
-    : QWidget(parent), chip_(new QLabel), words_(new QLabel), save_(new QPushButton(tr("Save elsewhere and go on there…"))),
+    : QWidget(parent), chip_(new QLabel), words_(new WrappedLabel), save_(new QPushButton(tr("Save elsewhere and go on there…"))),
       record_(new QPushButton(tr("Record here"))) {
     setObjectName(QStringLiteral("fileBar"));
     auto* panel = new QFrame;
     make_panel(*panel);
     words_->setObjectName(QStringLiteral("fileBarLabel"));
-    words_->setWordWrap(true);
     words_->setTextFormat(Qt::PlainText);
-    words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    words_->letBeMarked();
     save_->setObjectName(QStringLiteral("saveElsewhereButton"));
     record_->setObjectName(QStringLiteral("recordHereButton"));
     connect(save_, &QPushButton::clicked, this, &FileBar::saveAsked);

@@ -9,6 +9,8 @@ class QPushButton;
 
 namespace ullage {
 
+class WrappedLabel;
+
 /// A line above the page that says why nothing is recorded into the open logbook, and offers what can be done: others took its file away or changed
 /// it, or another program records into it. It stays until that is over, or another logbook is open.
 class FileBar final : public QWidget {
@@ -29,7 +31,8 @@ signals:
 private:
     void tell(const QString& chip, const QString& sentence, QPushButton* offered);
 
-    QLabel *chip_, *words_;
+    QLabel* chip_;
+    WrappedLabel* words_;
     QPushButton *save_, *record_;
 };
 

@@ -25,8 +25,8 @@ GuideBar::GuideBar(QWidget* parent)
     course_->setObjectName(QStringLiteral("guideCourseLabel"));
     task_->setObjectName(QStringLiteral("guideTaskLabel"));
     trial_->setObjectName(QStringLiteral("guideTrialLabel"));
-    for (QLabel* words : {course_, task_, trial_}) words->setTextFormat(Qt::PlainText);
-    for (QLabel* words : {task_, trial_}) words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    for (QLabel* words : {course_, static_cast<QLabel*>(task_), static_cast<QLabel*>(trial_)}) words->setTextFormat(Qt::PlainText);
+    for (WrappedLabel* words : {task_, trial_}) words->letBeMarked();
     set_text_style(*course_, Tone::soft, TextSize::caption);
     set_text_style(*task_, Tone::ink);
     set_text_style(*trial_, Tone::soft, TextSize::caption);

@@ -9,6 +9,8 @@ class QPushButton;
 
 namespace ullage {
 
+class WrappedLabel;
+
 /// The steps of a guided first run, in their order.
 enum class GuideStep { unit, meter, run, readings, end, result };
 inline constexpr int guide_steps = 6;
@@ -34,7 +36,8 @@ signals:
     void leaveAsked(); ///< the guide, or at the last step its end
 
 private:
-    QLabel *chip_, *course_, *task_, *trial_;
+    QLabel *chip_, *course_;
+    WrappedLabel *task_, *trial_;
     QPushButton *go_, *leave_;
 };
 

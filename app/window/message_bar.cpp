@@ -4,6 +4,7 @@
 #include "style/icons.h"
 #include "style/roles.h"
 #include "style/spacing.h"
+#include "style/wrapped_label.h"
 
 #include <QDesktopServices>
 #include <QEvent>
@@ -21,15 +22,14 @@
 namespace ullage {
 
 MessageBar::MessageBar(QWidget& page)
-    : QWidget(page.parentWidget()), page_(page), chip_(new QLabel), words_(new QLabel), open_(new QPushButton(tr("Open"))),
+    : QWidget(page.parentWidget()), page_(page), chip_(new QLabel), words_(new WrappedLabel), open_(new QPushButton(tr("Open"))),
       folder_(new QPushButton(tr("Show folder"))) {
     setObjectName(QStringLiteral("messageBar"));
     auto* panel = new QFrame;
     make_panel(*panel);
     words_->setObjectName(QStringLiteral("messageLabel"));
-    words_->setWordWrap(true);
     words_->setTextFormat(Qt::PlainText);
-    words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    words_->letBeMarked();
     auto* dismiss_button = new QToolButton;
     dismiss_button->setObjectName(QStringLiteral("dismissButton"));
     dismiss_button->setIcon(glyph_icon(Glyph::close));

@@ -9,6 +9,8 @@ class QPushButton;
 
 namespace ullage {
 
+class WrappedLabel;
+
 /// A line that says what went wrong, or what should be known, until it is dismissed or answered by a later success. A second message
 /// before that is added, not put in the place of the first. It lies over the foot of the page, so that nothing moves under a hand.
 class MessageBar final : public QWidget {
@@ -34,7 +36,7 @@ private:
 
     QWidget& page_;
     QLabel* chip_;
-    QLabel* words_;
+    WrappedLabel* words_;
     QPushButton *open_, *folder_;
     QString saved_path_; ///< of the last file that a note tells of; empty without one
     bool error_ = false;

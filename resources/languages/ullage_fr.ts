@@ -23514,6 +23514,13 @@ pt</translation>
     </message>
 </context>
 <context>
+    <name>ullage::WrappedLabel</name>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Copier</translation>
+    </message>
+</context>
+<context>
     <name>unit</name>
     <message>
         <source>it is a run of another unit</source>

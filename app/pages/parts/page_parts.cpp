@@ -36,7 +36,7 @@ QLabel* new_paragraph(const char* name, Tone tone, TextSize size) {
     auto* label = new WrappedLabel;
     label->setObjectName(QString::fromLatin1(name));
     label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    label->letBeMarked();
     set_text_style(*label, tone, size);
     return label;
 }

@@ -5,6 +5,7 @@
 #include "style/spacing.h"
 #include "style/theme.h"
 #include "style/words.h"
+#include "style/wrapped_label.h"
 
 #include <QEvent>
 #include <QLabel>
@@ -77,11 +78,10 @@ void paint_sign(QPainter& painter, PvVerdict verdict, const QRectF& place, const
 }
 
 QLabel* words(const char* name) {
-    auto* label = new QLabel;
+    auto* label = new WrappedLabel;
     label->setObjectName(QString::fromLatin1(name));
     label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    label->letBeMarked();
     return label;
 }
 
