@@ -67,15 +67,16 @@ public:
         bar_->setTextVisible(false);
         bar_->setAccessibleName(words);
         bar_->setRange(0, 0);
-        auto* buttons = new QDialogButtonBox;
-        cancel_ = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
-        cancel_->setObjectName(QStringLiteral("cancelWorkButton"));
-        cancel_->setVisible(cancelling == Cancelling::offered);
-        connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
         auto* column = new QVBoxLayout(this);
         column->setContentsMargins(spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px, spacing::page_margin_px);
         column->setSpacing(spacing::panel_gap_px);
-        for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(bar_), static_cast<QWidget*>(buttons)}) column->addWidget(part);
+        for (QWidget* part : {static_cast<QWidget*>(words_), static_cast<QWidget*>(bar_)}) column->addWidget(part);
+        if (cancelling == Cancelling::not_possible) return;
+        auto* buttons = new QDialogButtonBox; // which shows its buttons again and again, whatever they are told
+        cancel_ = buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+        cancel_->setObjectName(QStringLiteral("cancelWorkButton"));
+        connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+        column->addWidget(buttons);
     }
 
     void look() {
@@ -86,7 +87,7 @@ public:
 
     /// Also by Escape; the dialog stays until the work has heeded it.
     void reject() override {
-        if (cancel_->isHidden()) return;
+        if (!cancel_) return;
         progress_.cancel();
         cancel_->setEnabled(false);
         words_->setText(tr("Stopping…"));

@@ -237,6 +237,26 @@ TEST_F(BesideTest, work_in_turns_keeps_input_out_too_and_is_told_of_cancel) {
     EXPECT_EQ(clicks + shortcuts, 0);
 }
 
+TEST_F(BesideTest, what_cannot_be_stopped_offers_no_cancel_and_does_not_heed_escape) {
+    const TempFolder folder;
+    Settings settings(QString::fromStdString((folder / "settings.ini").string()));
+    apply_appearance(*qApp, settings); // under a style sheet Qt shows the buttons of a box again
+    const WhenSeen seen([&](QDialog& dialog) {
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+        for (const auto* button : dialog.findChildren<QPushButton*>()) EXPECT_FALSE(button->isVisible()) << button->text().toStdString();
+        EXPECT_EQ(dialog.findChild<QLabel*>(QStringLiteral("workLabel"))->text(), QStringLiteral("Writing"));
+    });
+    work_beside(
+        &window, QStringLiteral("Writing"),
+        [&](WorkProgress& progress) {
+            EXPECT_TRUE(wait_for([&] { return seen.done(); }));
+            EXPECT_FALSE(progress.cancelled());
+        },
+        Cancelling::not_possible);
+    EXPECT_TRUE(seen.done());
+    qApp->setStyleSheet({});
+}
+
 TEST_F(BesideTest, the_dialog_shows_all_its_words_also_in_large_text_and_of_a_long_name) {
     const TempFolder folder;
     Settings settings(QString::fromStdString((folder / "settings.ini").string()));
