@@ -181,6 +181,8 @@ void PageStack::showDefaultPage() {
 
 bool PageStack::analyseFirst(const std::vector<UnitId>& unit_uuids, bool with_runs) {
     if (document_.readingsToAnalyse(unit_uuids, with_runs) <= Document::most_analysed_at_once) return true;
+    // Nobody should read meanwhile that there is nothing in the logbook.
+    if (currentWidget() == welcome_page_) setCurrentWidget(nothing_);
     const bool whole = analyse_units_beside(document_, unit_uuids, with_runs, window());
     emit analysed();
     return whole;

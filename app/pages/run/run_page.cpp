@@ -74,10 +74,10 @@ void RunPage::connectParts() {
     connect(photos_, &RunPhotos::readingAsked, this, [this](const ReadingId& reading) { chooseReadings({reading}, nullptr); });
 
     connect(&document_, &Document::readingsChanged, this, [this](const RunId& run) {
-        if (run == runUuid()) refresh();
+        if (run == runUuid()) follow();
     });
     for (auto signal : {&Document::runsChanged, &Document::unitsChanged, &Document::metersChanged})
-        connect(&document_, signal, this, &RunPage::refresh);
+        connect(&document_, signal, this, &RunPage::follow);
     for (auto signal : {&Document::opened, &Document::closed}) connect(&document_, signal, this, [this] { showRun({}); });
     minute_timer_.setSingleShot(true);
     connect(&minute_timer_, &QTimer::timeout, this, &RunPage::showFigures);
@@ -95,7 +95,13 @@ void RunPage::showRun(const RunId& runUuid) {
     if (model_->rowCount() > 0) readings_->scrollToBottom();
 }
 
+void RunPage::follow() {
+    stale_ = !isVisible();
+    if (!stale_) refresh();
+}
+
 void RunPage::refresh() {
+    stale_ = false;
     const RunRecord* record = presenter_.record();
     for (QWidget* part : {static_cast<QWidget*>(head_), static_cast<QWidget*>(strip_), static_cast<QWidget*>(levels_)})
         part->setVisible(record != nullptr);

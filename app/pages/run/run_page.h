@@ -122,6 +122,7 @@ private:
     void connectParts();
     QWidget* buildReadings();
     QWidget* buildResults();
+    void follow(); ///< the document; out of sight nothing is worked out
     void refresh();
     void showFigures();
     void chooseReadings(const std::vector<ReadingId>& readingUuids, const QWidget* source);
@@ -163,6 +164,7 @@ private:
     bool parts_sized_ = false;
     bool accounts_told_ = false;
     bool charts_shown_ = true;
+    bool stale_ = false; ///< to be worked out anew when it comes into sight
 };
 
 } // namespace ullage

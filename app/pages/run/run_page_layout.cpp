@@ -243,6 +243,7 @@ void RunPage::changeEvent(QEvent* event) {
 
 void RunPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    if (stale_) refresh();
     arrange();
 }
 

@@ -85,10 +85,10 @@ UnitPage::UnitPage(Document& document, QWidget* parent)
     page->addWidget(levels_, 1);
 
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
-        connect(&document_, signal, this, &UnitPage::refresh);
+        connect(&document_, signal, this, &UnitPage::follow);
     connect(&document_, &Document::readingsChanged, this, [this](const RunId& run) {
         const auto* record = document_.run(run);
-        if (record && record->unit.uuid == unit_uuid_) refresh();
+        if (record && record->unit.uuid == unit_uuid_) follow();
     });
 }
 
@@ -192,7 +192,13 @@ void UnitPage::showUnit(const UnitId& unit_uuid) {
     refresh();
 }
 
+void UnitPage::follow() {
+    stale_ = !isVisible();
+    if (!stale_) refresh();
+}
+
 void UnitPage::refresh() {
+    stale_ = false;
     const auto* unit = document_.unit(unit_uuid_);
     if (!unit) return;
     const auto runs = document_.runs(unit_uuid_);
@@ -254,6 +260,7 @@ void UnitPage::resizeEvent(QResizeEvent* event) {
 
 void UnitPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    if (stale_) refresh();
     arrange(); // only now the page has the size of text that it is shown with
 }
 

@@ -51,6 +51,7 @@ private:
     QWidget* makeHead();
     QWidget* makeClaims();
     QWidget* makeRuns();
+    void follow(); ///< the document; out of sight nothing is worked out
     void refresh();
     void fillClaims(const Unit& unit);
     void fillVessel(const Unit& unit);
@@ -76,6 +77,7 @@ private:
     QScrollArea* levels_ = nullptr; ///< all below the head
     ClaimsView* tested_;
     bool columns_arranged_ = false;
+    bool stale_ = false; ///< to be worked out anew when it comes into sight
 };
 
 } // namespace ullage

@@ -4,6 +4,7 @@
 #include "turns_fixture.h"
 
 #include "base/instant.h"
+#include "window/page_stack.h"
 
 #include <QDialog>
 #include <QFile>
@@ -160,6 +161,17 @@ protected:
     TurnWatch watch;
     RunId run;
 };
+
+TEST_F(LongRunTurnTest, nobody_reads_that_the_logbook_is_empty_while_its_readings_are_analysed) {
+    const QString path = document.path();
+    trigger("closeLogbookAction");
+    ASSERT_EQ(page(), QStringLiteral("welcomePage"));
+    QStringList seen;
+    QObject::connect(find<PageStack>("pagesStack"), &PageStack::analysed, window.get(), [&] { seen << page(); });
+    window->openLogbook(path);
+    EXPECT_EQ(seen.size(), 1) << "what stood there until the page could be shown";
+    EXPECT_FALSE(seen.contains(QStringLiteral("welcomePage")));
+}
 
 TEST_F(LongRunTurnTest, the_window_turns_while_a_long_run_is_imported_shown_and_exported) {
     expect_turning("its unit", [&] { window->showUnit(document.units()[0].uuid); });
