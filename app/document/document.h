@@ -116,6 +116,11 @@ public:
     /// changed meanwhile is computed when it is asked for.
     void analyseBeside(const std::vector<UnitId>& unit_uuids, bool with_runs, const DoBeside& beside,
                        const std::function<bool(std::size_t)>& goes_on);
+    /// How prepareAnswers() works: beside the window, say; in this thread unless it is set.
+    void setBeside(DoBeside beside) { beside_ = std::move(beside); }
+    /// Works out what the answers of all units rest on (Casebook::options) where that takes longer than the window may wait. Done before a change of
+    /// the method, of a meter or of runs is announced, as whoever hears of it asks.
+    void prepareAnswers();
     Result<std::vector<ReadingVersion>> history(const ReadingId& reading_uuid) const;
 
     // Undoable commands.
@@ -246,6 +251,7 @@ private:
 
     struct State;
     std::unique_ptr<State> state_;
+    DoBeside beside_ = [](const std::function<void()>& work) { work(); };
     QUndoStack undo_stack_;
     QTimer tend_timer_;
 };

@@ -3,6 +3,8 @@
 #include "document/document.h"
 #include "document/document_state.h"
 
+#include <utility>
+
 namespace ullage {
 
 const Casebook& Document::casebook() const { return state_->casebook; }
@@ -22,6 +24,14 @@ const RunForecast& Document::forecast(const RunId& run_uuid, UtcMs now_ms) const
 
 std::size_t Document::readingsToAnalyse(const std::vector<UnitId>& unit_uuids, bool with_runs) const {
     return state_->casebook.readings_to_analyse(unit_uuids, with_runs);
+}
+
+void Document::prepareAnswers() {
+    if (state_->casebook.readings_to_analyse({}, false) <= most_analysed_at_once) return;
+    // Whoever records of his own accord waits: those who hear of changes have not heard of this one yet.
+    const bool before = std::exchange(state_->importing, true);
+    beside_([casebook = &state_->casebook] { (void)casebook->options(); });
+    state_->importing = before;
 }
 
 void Document::analyseBeside(const std::vector<UnitId>& unit_uuids, bool with_runs, const DoBeside& beside,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "services/reminders.h"
 
+#include "services/forecast_ahead.h"
 #include "services/notifier.h"
 #include "services/reading_rules.h"
 #include "services/settings.h"
@@ -35,7 +36,8 @@ QString sentence(const std::string& clause) {
 } // namespace
 
 Reminders::Reminders(const Document& document, Settings& settings, Notifier* notifier, QObject* parent)
-    : QObject(parent), document_(document), settings_(settings), notifier_(notifier) {
+    : QObject(parent), document_(document), settings_(settings), notifier_(notifier), ahead_(new ForecastAhead(this)) {
+    connect(ahead_, &ForecastAhead::done, this, &Reminders::forget);
     for (auto signal : {&Document::opened, &Document::closed, &Document::unitsChanged, &Document::metersChanged, &Document::runsChanged})
         connect(&document_, signal, this, &Reminders::forget);
     connect(&document_, &Document::readingsChanged, this, &Reminders::forget);
@@ -63,6 +65,12 @@ void Reminders::setRule(const RunId& run_uuid, const ReadingRule& rule) {
 
 const RunForecast& Reminders::forecast(const RunId& run_uuid) const {
     if (const auto kept = forecasts_.find(run_uuid); kept != forecasts_.end()) return kept->second;
+    // How drains repeat is asked of all units. Of a large logbook that has just been opened this takes longer than the window may wait.
+    if (document_.readingsToAnalyse({}, false) > Document::most_analysed_at_once) {
+        static const RunForecast not_yet;
+        ahead_->start(document_.casebook(), run_uuid);
+        return not_yet;
+    }
     return forecasts_.emplace(run_uuid, *document_.casebook().forecast_at_last_reading(run_uuid)).first->second;
 }
 

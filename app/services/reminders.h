@@ -15,6 +15,7 @@
 
 namespace ullage {
 
+class ForecastAhead;
 class Notifier;
 class Settings;
 
@@ -69,6 +70,7 @@ private:
     const Document& document_;
     Settings& settings_;
     Notifier* notifier_;
+    ForecastAhead* ahead_;
     mutable std::map<RunId, RunForecast> forecasts_; ///< since the last change of the document
     std::map<RunId, UtcMs> announced_;               ///< the moment that was announced last
 };

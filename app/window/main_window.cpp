@@ -4,6 +4,7 @@
 #include "delegates/tree_row_delegate.h"
 #include "dialogs/cautions.h"
 #include "models/logbook_tree_model.h"
+#include "services/background_work.h"
 #include "services/live_reader.h"
 #include "services/log_follower.h"
 #include "services/look_refresher.h"
@@ -69,6 +70,10 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
       awake_label_(new QLabel), saved_label_(new QLabel), done_line_(new DoneLine(document)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
+    document_.setBeside([this](const std::function<void()>& work) {
+        work_beside(
+            this, tr("Analysing the runs anew"), [&work](WorkProgress&) { work(); }, Cancelling::not_possible);
+    });
     new EnterPresses(this);
     new WheelScrolls(this);
     build();
@@ -99,6 +104,7 @@ MainWindow::MainWindow(Document& document, Settings& settings, Prompts& prompts,
 MainWindow::~MainWindow() {
     // The document outlives the window; nothing of it may reach pages that are being destroyed.
     document_.disconnect(this);
+    document_.setBeside([](const std::function<void()>& work) { work(); });
     document_.undoStack().disconnect(this);
     reminders_->disconnect();
     log_follower_->disconnect();

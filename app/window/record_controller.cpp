@@ -93,6 +93,7 @@ void RecordController::editMeter() {
 }
 
 void RecordController::editMethod() {
+    document_.prepareAnswers();
     auto* form = new MethodForm(document_.method(), document_.casebook().options(), window_);
     connect(form, &FormDialog::submitted, this, [this, form] { settle(*form, document_.setMethod(form->stated())); });
     form->open();

@@ -19932,6 +19932,10 @@ pt</translation>
         <source>&amp;Join another logbook…</source>
         <translation>&amp;Mit anderem Logbuch zusammenführen…</translation>
     </message>
+    <message>
+        <source>Analysing the runs anew</source>
+        <translation>Die Läufe werden neu ausgewertet</translation>
+    </message>
 </context>
 <context>
     <name>ullage::MessageBar</name>

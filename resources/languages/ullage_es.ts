@@ -19932,6 +19932,10 @@ pt</translation>
         <source>&amp;Join another logbook…</source>
         <translation>&amp;Unir otro cuaderno…</translation>
     </message>
+    <message>
+        <source>Analysing the runs anew</source>
+        <translation>Analizando de nuevo las pruebas</translation>
+    </message>
 </context>
 <context>
     <name>ullage::MessageBar</name>

@@ -19932,6 +19932,10 @@ pt</translation>
         <source>&amp;Join another logbook…</source>
         <translation>F&amp;usionner un autre carnet…</translation>
     </message>
+    <message>
+        <source>Analysing the runs anew</source>
+        <translation>Nouvelle analyse des essais</translation>
+    </message>
 </context>
 <context>
     <name>ullage::MessageBar</name>

@@ -3,6 +3,7 @@
 
 #include "model/run_record.h"
 
+#include <cmath>
 #include <optional>
 #include <string>
 
@@ -50,5 +51,21 @@ public:
 private:
     RunRecord record_;
 };
+
+/// A full drain of the same unit with so many readings, a day after that of the number before.
+inline RunRecord long_drain(int number, int readings) {
+    RecordBuilder builder;
+    for (int i = 0; i < readings; ++i) {
+        const double share = static_cast<double>(i) / (readings - 1);
+        builder.at(10 * share, std::round(100 - 100 * share), 850 * share);
+    }
+    RunRecord record = builder.record();
+    record.run.uuid = RunId("run " + std::to_string(number));
+    for (Reading& reading : record.readings) {
+        reading.uuid = ReadingId(reading.uuid.text() + " of " + std::to_string(number));
+        reading.values.time_ms += 86'400'000LL * number;
+    }
+    return record;
+}
 
 } // namespace ullage::test

@@ -3,10 +3,13 @@
 #include "services/reminders.h"
 #include "services/settings.h"
 #include "support/fake_clock.h"
+#include "support/record_builder.h"
 #include "support/temp_folder.h"
 #include "support_qt/fake_desktop.h"
 
 #include <gtest/gtest.h>
+
+#include <QTest>
 
 #include <memory>
 
@@ -239,6 +242,26 @@ TEST(Awake, a_desktop_that_does_not_offer_it_is_named_in_words) {
     EXPECT_TRUE(awake.words().contains("does not offer to stay awake"));
     awake.setWanted(false);
     EXPECT_TRUE(awake.words().isEmpty());
+}
+
+TEST_F(RemindersTest, of_a_large_logbook_that_was_just_opened_the_forecast_comes_from_a_thread) {
+    for (const int number : {1, 2}) ASSERT_TRUE(document.import(long_drain(number, 2500)));
+    for (const double gauge_percent : {80.0, 60.0}) {
+        clock.advance_hours(1);
+        read(run, gauge_percent);
+    }
+    reminders->setRule(run, {std::nullopt, 10, std::nullopt});
+    const auto due_ms = reminders->state(run).due.due_ms;
+    ASSERT_TRUE(due_ms) << "asks for the forecast";
+    const QString path = document.path();
+    document.close();
+    int looked = 0;
+    QObject::connect(reminders.get(), &Reminders::looked, [&] { ++looked; });
+    ASSERT_TRUE(document.open(path));
+    EXPECT_FALSE(reminders->state(run).due.due_ms) << "the window waited for it";
+    const int before = looked;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return looked > before; }, 60'000));
+    EXPECT_EQ(reminders->state(run).due.due_ms, due_ms);
 }
 
 } // namespace ullage::test
