@@ -19934,7 +19934,7 @@ pt</translation>
     </message>
     <message>
         <source>Analysing the runs anew</source>
-        <translation>Analizando de nuevo las pruebas</translation>
+        <translation>Analizando de nuevo los ensayos</translation>
     </message>
 </context>
 <context>
