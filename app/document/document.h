@@ -119,7 +119,7 @@ public:
     /// How prepareAnswers() works: beside the window, say; in this thread unless it is set.
     void setBeside(DoBeside beside) { beside_ = std::move(beside); }
     /// Works out what the answers of all units rest on (Casebook::options) where that takes longer than the window may wait. Done before a change of
-    /// the method, of a meter or of runs is announced, as whoever hears of it asks.
+    /// the method, of the data of a meter or of runs is announced, as whoever hears of it asks.
     void prepareAnswers();
     Result<std::vector<ReadingVersion>> history(const ReadingId& reading_uuid) const;
 

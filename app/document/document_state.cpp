@@ -104,7 +104,7 @@ void Document::State::announce(const Change& change, bool runs) {
 }
 
 void Document::State::announceChanges(const Change& change, bool runs) {
-    if (runs || change.method || change.meters) document.prepareAnswers();
+    if (runs || change.method || !change.meter.empty()) document.prepareAnswers();
     // All that is said of runs and units follows the method.
     if (change.units || change.method) emit document.unitsChanged();
     if (change.meters) emit document.metersChanged();
