@@ -8,6 +8,7 @@
 #include <deque>
 #include <exception>
 #include <future>
+#include <stop_token>
 #include <string>
 #include <thread>
 #include <utility>
@@ -27,13 +28,15 @@ bool tests_claims_or_draws(const UnitRuns& records) {
     });
 }
 
-/// Any thread. `runs` hold those of each unit together.
-Sizing size_units(const Casebook& casebook, const std::vector<Unit>& units, const LoadList& list, const SizingChoices& choices) {
+/// Any thread. Once it is to stop, what it gives is of no use.
+Sizing size_units(const Casebook& casebook, const std::vector<Unit>& units, const LoadList& list, const SizingChoices& choices,
+                  const std::stop_token& stop = {}) {
     const UnitFit without_runs = fit_unit(std::vector<RunRecord>());
     std::deque<UnitClaims> claims;
     std::vector<std::shared_ptr<const UnitFit>> fits;
     std::vector<UnitToSize> to_size;
     for (const Unit& unit : units) {
+        if (stop.stop_requested()) return {};
         const SharedRuns runs = casebook.runs_of(unit.uuid);
         const UnitRuns records = addresses_of(runs);
         fits.push_back(casebook.fit(unit.uuid));
@@ -73,6 +76,7 @@ void UnitSizer::start(const LoadList& list, const SizingChoices& choices) {
 void UnitSizer::cancel() {
     wanted_ = false;
     asked_.reset();
+    if (work_) work_->thread.request_stop();
 }
 
 void UnitSizer::begin(Asked asked) {
@@ -81,9 +85,9 @@ void UnitSizer::begin(Asked asked) {
     work_->asked = std::move(asked);
     wanted_ = true;
     // The thread does not own its work, or the last to let go of it might be the thread itself.
-    work_->thread = std::jthread([this, work = work_.get(), weak = std::weak_ptr(work_)] {
+    work_->thread = std::jthread([this, work = work_.get(), weak = std::weak_ptr(work_)](const std::stop_token& stop) {
         try {
-            work->sizing = size_units(document_.casebook(), work->units, work->asked.list, work->asked.choices);
+            work->sizing = size_units(document_.casebook(), work->units, work->asked.list, work->asked.choices, stop);
         } catch (const std::exception& exception) {
             work->error = exception.what();
         }

@@ -17,7 +17,7 @@ class UnitSizer final : public QObject {
     Q_OBJECT
 public:
     explicit UnitSizer(Document& document, QObject* parent = nullptr) : QObject(parent), document_(document) {}
-    ~UnitSizer() override; ///< waits for what is being sized
+    ~UnitSizer() override; ///< stops what is being sized
 
     /// Sizes by what the document says now; sized() has come on return where the units are few. What was asked for before is given up.
     /// Preconditions: those of size_for().

@@ -9,7 +9,8 @@
 
 namespace ullage {
 
-/// Works out the forecast of a run in a thread of its own, so that the casebook has it when it is asked for. Lives in the GUI thread.
+/// Works out the forecast of a run, and what all runs say of how drains repeat, in a thread of its own, so that the casebook has both when they are
+/// asked for. Lives in the GUI thread.
 class ForecastAhead final : public QObject {
     Q_OBJECT
 public:

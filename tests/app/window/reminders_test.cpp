@@ -264,4 +264,20 @@ TEST_F(RemindersTest, of_a_large_logbook_that_was_just_opened_the_forecast_comes
     EXPECT_EQ(reminders->state(run).due.due_ms, due_ms);
 }
 
+TEST_F(RemindersTest, a_change_of_other_runs_has_the_forecast_worked_out_once_and_not_again_and_again) {
+    for (const int number : {1, 2}) ASSERT_TRUE(document.import(long_drain(number, 2500)));
+    (void)reminders->state(run);
+    int looked = 0;
+    QObject::connect(reminders.get(), &Reminders::looked, [&] {
+        ++looked;
+        (void)reminders->state(run); // as the bar of reminders does
+    });
+    ReadingValues late = document.run(RunId("run 2"))->readings.back().values;
+    late.time_ms += a_minute_ms;
+    ASSERT_TRUE(document.record(RunId("run 2"), late));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.readingsToAnalyse({}, false) == 0; }, 60'000));
+    QTest::qWait(300);
+    EXPECT_LE(looked, 3) << "after the reading, and when the forecast has come";
+}
+
 } // namespace ullage::test
