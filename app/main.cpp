@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/clock.h"
+#include "base/large_pieces.h"
+#include "base/late_part.h"
 #include "base/message.h"
+#include "base/result.h"
 #include "base/work_folder.h"
 #include "cli/drawing/drawing_commands.h"
 #include "cli/live/live_commands.h"
@@ -70,6 +73,7 @@ void speak_as_asked(const std::optional<QString>& asked, const QString& in_setti
 }
 
 int run_window(int argc, char** argv, const Asked& asked) {
+    ullage::take_memory_in_large_pieces();
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Ullage"));
     QApplication::setDesktopFileName(QStringLiteral("ullage"));
@@ -137,6 +141,14 @@ void fill_standard_descriptors() {
         if (::fcntl(number, F_GETFD) < 0) (void)::open("/dev/null", number == 0 ? O_WRONLY : O_RDONLY); // takes the lowest free number
 }
 
+/// Large libraries that most starts do without lie in a file beside the program, or where an installation puts it.
+ullage::Result<void> find_late_part() {
+    constexpr std::string_view name = ULLAGE_LATE_PART;
+    std::error_code ignored;
+    const std::filesystem::path folder = std::filesystem::read_symlink("/proc/self/exe", ignored).parent_path();
+    return name.empty() ? ullage::Result<void>() : ullage::hold_late_part({folder / name, folder.parent_path() / "libexec" / "ullage" / name});
+}
+
 /// What crashed processes left in the folder for temporary files.
 void sweep_temporary_folder() {
     std::error_code ignored;
@@ -158,6 +170,11 @@ int main(int argc, char** argv) {
             std::cerr << "ullage: " << spoken.error().sentence() << '\n';
             return ullage::exit_usage;
         }
+    }
+    if (const auto found = find_late_part(); !found) {
+        speak_as_asked(asked.language);
+        std::cerr << "ullage: " << found.error().sentence() << '\n';
+        return ullage::exit_bad_input;
     }
     const std::vector<std::string>& args = asked.args;
     const std::string first = args.empty() ? std::string() : args.front();

@@ -2,29 +2,34 @@
 #include "sources/source_link.h"
 
 #include "live/sample_gate.h"
-#include "sources/inside/http_link.h"
-#include "sources/inside/line_link.h"
-#include "sources/inside/modbus_link.h"
-#include "sources/inside/mqtt_link.h"
-#include "sources/inside/readout_link.h"
-#include "sources/inside/scpi_link.h"
+#include "sources/inside/source_links.h"
+#include "style/words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ullage {
 
+namespace {
+
+/// Stands for a connection that cannot be made at all.
+class NoLink final : public SourceLink {
+public:
+    NoLink(const LiveSource& source, QString why) : SourceLink(source), why_(std::move(why)) {}
+
+protected:
+    void open() override { fail(why_); }
+    void close() override {}
+
+private:
+    QString why_;
+};
+
+} // namespace
+
 std::unique_ptr<SourceLink> SourceLink::make(const LiveSource& source, const QString& password) {
-    switch (source.kind) {
-    case SourceKind::modbus_tcp:
-    case SourceKind::modbus_rtu: return std::make_unique<ModbusLink>(source);
-    case SourceKind::mqtt: return std::make_unique<MqttLink>(source, password);
-    case SourceKind::http: return std::make_unique<HttpLink>(source, password);
-    case SourceKind::serial_lines: return std::make_unique<LineLink>(source);
-    case SourceKind::readout: return std::make_unique<ReadoutLink>(source);
-    case SourceKind::scpi_tcp:
-    case SourceKind::scpi_device: break;
-    }
-    return std::make_unique<ScpiLink>(source);
+    if (const auto made = source_links.get()) return made.value()(source, password);
+    else return std::make_unique<NoLink>(source, raw_text(made.error().sentence()));
 }
 
 SourceLink::SourceLink(const LiveSource& source) : source_(source) {

@@ -7,10 +7,12 @@
 #include <QAbstractScrollArea>
 #include <QApplication>
 #include <QEvent>
+#include <QHeaderView>
 #include <QPalette>
 #include <QPointer>
 #include <QScrollArea>
 #include <QSet>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QStyle>
 #include <QStyleFactory>
@@ -99,10 +101,15 @@ protected:
             if (waiting_.remove(target)) style(*target);
             return false;
         }
-        if (!setting_ || event->type() != QEvent::StyleChange) return false;
-        if (waiting_.contains(target)) return true;
-        const auto* area = qobject_cast<QScrollArea*>(target);
-        return area && !area->isVisible(); // they are laid out when they are shown
+        const bool style_change = event->type() == QEvent::StyleChange;
+        if (!setting_ || (!style_change && event->type() != QEvent::FontChange)) return false;
+        if (style_change && waiting_.contains(target)) return true;
+        const auto* widget = qobject_cast<QWidget*>(target);
+        if (!widget || widget->isVisible()) return false;
+        // The part of a header that its sections are in has all of its table measured each time, as it does when it is shown.
+        const auto* header = qobject_cast<const QHeaderView*>(widget->parentWidget());
+        if (header && header->viewport() == widget) return true;
+        return style_change && (qobject_cast<const QScrollArea*>(widget) || qobject_cast<const QSplitter*>(widget)); // laid out when they are shown
     }
 
 private:

@@ -2,7 +2,7 @@
 #include "foreign_tables/table_book.h"
 
 #include "base/number.h"
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/inside/sheet_filler.h"
 
 #include <algorithm>
 #include <cctype>
@@ -33,16 +33,10 @@ Result<TableBook> read_any(std::string_view bytes, const std::string& where, cha
     if (bytes.starts_with(compound_magic))
         return Error{Failure::bad_input, say(phrase("foreign_tables", "the workbook has a password, or is of the old form .xls")), where,
                      say(phrase("foreign_tables", "save it as XLSX or ODS without a password, or copy its cells and paste them"))};
-    if (bytes.starts_with(zip_magic)) {
-        Result<WorkbookParts> parts = WorkbookParts::open(bytes, where);
-        if (!parts) return parts.error();
-        if (parts.value().has("content.xml")) return read_ods(std::move(parts).value());
-        if (parts.value().has("xl/workbook.xml")) return read_xlsx(std::move(parts).value());
-        return Error{Failure::bad_input, say(phrase("foreign_tables", "this zip file is no workbook")), where,
-                     say(phrase("foreign_tables", "choose an XLSX or ODS workbook, or a text with columns"))};
-    }
-    if (begins_as_html(bytes)) return read_html_tables(bytes, where);
-    return read_delimited(bytes, where, delimiter);
+    const bool packed = bytes.starts_with(zip_magic);
+    if (!packed && !begins_as_html(bytes)) return read_delimited(bytes, where, delimiter);
+    const auto read = (packed ? packed_book : html_book).get();
+    return read ? read.value()(bytes, where) : read.error();
 }
 
 } // namespace

@@ -210,6 +210,22 @@
         <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>install Ullage anew, all its files together</source>
+        <translation>installieren Sie Ullage neu, alle Dateien zusammen</translation>
+    </message>
+    <message>
+        <source>a part of the program is missing</source>
+        <translation>ein Teil des Programms fehlt</translation>
+    </message>
+    <message>
+        <source>a part of the program is of another version</source>
+        <translation>ein Teil des Programms ist von einer anderen Version</translation>
+    </message>
+    <message>
+        <source>a part of the program cannot be loaded (%1)</source>
+        <translation>ein Teil des Programms lässt sich nicht laden (%1)</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -16469,6 +16485,14 @@
     <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>geben Sie ihm ein Zertifikat, das nicht abgelaufen ist, für den eingetippten Rechnernamen gilt und von einer Stelle kommt, der dieser Rechner vertraut</translation>
+    </message>
+    <message>
+        <source>part of the program</source>
+        <translation>Teil des Programms</translation>
+    </message>
+    <message>
+        <source>cannot be loaded</source>
+        <translation>lässt sich nicht laden</translation>
     </message>
 </context>
 <context>

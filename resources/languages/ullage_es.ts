@@ -210,6 +210,22 @@
         <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>install Ullage anew, all its files together</source>
+        <translation>vuelva a instalar Ullage, todos sus archivos juntos</translation>
+    </message>
+    <message>
+        <source>a part of the program is missing</source>
+        <translation>falta una parte del programa</translation>
+    </message>
+    <message>
+        <source>a part of the program is of another version</source>
+        <translation>una parte del programa es de otra versión</translation>
+    </message>
+    <message>
+        <source>a part of the program cannot be loaded (%1)</source>
+        <translation>no se puede cargar una parte del programa (%1)</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -16469,6 +16485,14 @@
     <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>dele un certificado sin caducar, para el host que usted escribió y de una autoridad en la que confíe esta máquina</translation>
+    </message>
+    <message>
+        <source>part of the program</source>
+        <translation>parte del programa</translation>
+    </message>
+    <message>
+        <source>cannot be loaded</source>
+        <translation>no se puede cargar</translation>
     </message>
 </context>
 <context>

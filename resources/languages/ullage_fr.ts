@@ -210,6 +210,22 @@
         <extracomment>Parts where something is from what is there. A language that sets a space before a colon sets one here that does not break.</extracomment>
         <translation>%1&#xa0;: %2</translation>
     </message>
+    <message>
+        <source>install Ullage anew, all its files together</source>
+        <translation>réinstallez Ullage, tous ses fichiers ensemble</translation>
+    </message>
+    <message>
+        <source>a part of the program is missing</source>
+        <translation>une partie du programme manque</translation>
+    </message>
+    <message>
+        <source>a part of the program is of another version</source>
+        <translation>une partie du programme est d’une autre version</translation>
+    </message>
+    <message>
+        <source>a part of the program cannot be loaded (%1)</source>
+        <translation>une partie du programme ne peut pas être chargée (%1)</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -16469,6 +16485,14 @@
     <message>
         <source>give it a certificate that is in date, for the host that you typed and from an authority that this machine trusts</source>
         <translation>donnez-lui un certificat non expiré, pour l’hôte que vous avez tapé et d’une autorité à laquelle cette machine se fie</translation>
+    </message>
+    <message>
+        <source>part of the program</source>
+        <translation>partie du programme</translation>
+    </message>
+    <message>
+        <source>cannot be loaded</source>
+        <translation>ne peut pas être chargée</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,8 @@
 // a window with one chart alone (start_reference.cpp), in turns. Time by the clock and of the processor, their middle values and ratios. A
 // benchmark, no test: it reports and never fails.
 #include "base/clock.h"
+#include "base/large_pieces.h"
+#include "base/late_part.h"
 #include "bench/first_paint.h"
 #include "document/document.h"
 #include "document/sample_logbook.h"
@@ -39,6 +41,8 @@ struct StartCost {
 
 /// As app/main.cpp opens the window, with settings of its own and nobody to notify.
 int open_window(int count, char** words, const char* logbook, const char* settings_file) {
+    if (!hold_late_part({ULLAGE_LATE_FILE})) return 1;
+    take_memory_in_large_pieces();
     QApplication application(count, words);
     const bench::FirstPaint first_paint(application);
     QApplication::setApplicationName(QStringLiteral("Ullage"));

@@ -34,6 +34,10 @@ completed ullage comp | grep -qx compare || fail "no command is completed"
 completed ullage compare book.ullage --at | grep -qx -- --at-load || fail "no option is completed"
 completed ullage import book.ullage --ended found | grep -qx found-off || fail "no word of an option is completed"
 
+# What stands on large libraries lies in a file of its own.
+"$root/bin/ullage" import "$work/late.ullage" "$source"/sample-data/01-*.csv >/dev/null
+"$root/bin/ullage" export-readings "$work/late.ullage" --format xlsx --output "$work/late.xlsx" || fail "the late part is not found where it is installed"
+
 # A logbook is known by what it holds, also under another name; another SQLite file is none.
 mkdir -p "$share/mime/packages" "$work/home"
 cp -r /usr/share/mime/packages/freedesktop.org.xml "$share/mime/packages/"
@@ -50,3 +54,4 @@ grep -q '^MimeType=application/x-ullage-logbook;$' "$share/applications/ullage.d
 (cd "$build" && cpack -B "$work/made" >"$work/cpack" 2>&1) || { cat "$work/cpack" >&2; fail "the package was not made"; }
 lintian --allow-root --fail-on error,warning "$work"/made/*.deb || fail "lintian finds fault with the package"
 dpkg-deb -f "$work"/made/*.deb Depends | grep -q libqt6svg6 || fail "the package does not ask for what draws its icons"
+dpkg-deb -f "$work"/made/*.deb Depends | grep -q libxlsxwriter4 || fail "the package does not ask for what its late part stands on"

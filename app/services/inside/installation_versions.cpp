@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "services/inside/installation_parts.h"
 
+#include "base/late_part.h"
 #include "base/version.h"
 #include "document/store_version.h"
 #include "style/words.h"
@@ -61,6 +62,9 @@ void check_versions(QList<InstallationRow>& rows) {
     rows << compared(tr("Qt"), QString::fromLatin1(qVersion()), QStringLiteral(QT_VERSION_STR));
     const StoreVersion sqlite = store_version();
     rows << compared(tr("SQLite"), sqlite.running, sqlite.built_with);
+    if (const auto loaded = load_late_part(); !loaded)
+        rows << InstallationRow{group, tr("part of the program"), InstallationRow::State::fault, tr("cannot be loaded"),
+                                raw_text(loaded.error().sentence())};
     const QStringList files = loaded_libraries();
     for (const auto& [name, purpose] : used_libraries) {
         const QString begin = QString::fromLatin1(name) + QStringLiteral(".so");

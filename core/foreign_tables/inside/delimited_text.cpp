@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Text with columns: as RFC 4180 has it, with any delimiter and encoding.
 #include "base/utf8.h"
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/inside/sheet_filler.h"
+
+#include <iconv.h>
 
 #include <algorithm>
 #include <map>
+#include <memory>
 
 namespace ullage {
 

@@ -124,7 +124,10 @@ Result<void> check_table_target(TableFormat format, const std::string& path, con
 
 Result<void> write_table(const StreamedTable& table, TableFormat format, const std::string& path, const Replacing& replacing) {
     if (format == TableFormat::xlsx)
-        return replace_file(path, replacing, [&](const std::string& temporary) { return make_xlsx_table(table, temporary); });
+        return replace_file(path, replacing, [&](const std::string& temporary) -> Result<void> {
+            const auto make = xlsx_table.get();
+            return make ? make.value()(table, temporary) : make.error();
+        });
     const auto text = [&](const TextTaker& take) { return table_text(table, format, take); };
     if (format != TableFormat::csv) return write_whole_file(path, text, replacing);
     if (Result<void> free = check_table_target(format, path, replacing); !free) return free;

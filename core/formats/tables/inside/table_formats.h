@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/late_part.h"
 #include "base/result.h"
 #include "formats/tables/table.h"
 #include "formats/text/text_pieces.h"
@@ -32,6 +33,6 @@ void html_table(const StreamedTable& table, TextPieces& out);
 void json_table(const StreamedTable& table, TextPieces& out);
 /// Makes a workbook at `path`: the table with typed numbers and a chart of the first quantity column that has numbers, and a
 /// sheet "Method". Errors: io or disk_full with the library's words; refused when the table has more rows than a sheet.
-[[nodiscard]] Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path);
+inline constinit LateFunction<Result<void>(const StreamedTable& table, const std::string& path)> xlsx_table;
 
 } // namespace ullage

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/peer_words.h"
+#include "sources/late/peer_words.h"
 
 #include "style/clauses.h"
 #include "style/words.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Workbooks by OpenDocument 1.3 Part 3, clause 9 (tables) and 19.385 (values of cells).
 #include "base/number.h"
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/late/table_readers.h"
 #include "foreign_tables/number_format.h"
 
 #include <fmt/format.h>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/tables/inside/table_xlsx_chart.h"
+#include "formats/tables/late/table_xlsx_chart.h"
 
 #include "base/message.h"
 

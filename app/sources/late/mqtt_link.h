@@ -3,7 +3,7 @@
 #pragma once
 
 #include "live/mqtt_packets.h"
-#include "sources/inside/address_walk.h"
+#include "sources/late/address_walk.h"
 #include "sources/source_link.h"
 
 #include <QElapsedTimer>

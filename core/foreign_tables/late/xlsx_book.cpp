@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Workbooks by ECMA-376 Part 1, clause 18 (SpreadsheetML).
 #include "base/number.h"
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/late/table_readers.h"
 #include "foreign_tables/number_format.h"
 
 #include <charconv>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/tables/inside/xlsx_readable.h"
+#include "formats/tables/late/xlsx_readable.h"
 
 #include "base/number.h"
-#include "formats/tables/inside/xlsx_book.h"
+#include "formats/tables/late/xlsx_book.h"
 #include "formats/tables/table_printed.h"
 #include "formats/text/table_unicode.h"
 

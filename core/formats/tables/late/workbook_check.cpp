@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/tables/inside/workbook_check.h"
+#include "formats/tables/late/workbook_check.h"
 
 #include <fmt/format.h>
 #include <libxml/xmlreader.h>

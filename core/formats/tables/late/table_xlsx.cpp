@@ -2,10 +2,10 @@
 #include "base/number.h"
 #include "formats/tables/inside/table_flat.h"
 #include "formats/tables/inside/table_formats.h"
-#include "formats/tables/inside/table_xlsx_chart.h"
-#include "formats/tables/inside/workbook_check.h"
-#include "formats/tables/inside/xlsx_book.h"
-#include "formats/tables/inside/xlsx_readable.h"
+#include "formats/tables/late/table_xlsx_chart.h"
+#include "formats/tables/late/workbook_check.h"
+#include "formats/tables/late/xlsx_book.h"
+#include "formats/tables/late/xlsx_readable.h"
 #include "formats/tables/table_printed.h"
 #include "formats/text/table_unicode.h"
 
@@ -258,8 +258,6 @@ void fill_data(Book& book, lxw_worksheet* sheet, const StreamedTable& table, con
     if (const auto source = numbers.source(table, columns, name)) put_chart(book.get(), sheet, *source, as_wide_as_page, row + 1);
 }
 
-} // namespace
-
 Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path) {
     const std::vector<SheetColumn> columns = sheet_columns(table);
     if (table.row_count + table.remarks.size() + 2 > LXW_ROW_MAX || columns.size() > LXW_COL_MAX)
@@ -295,5 +293,9 @@ Result<void> make_xlsx_table(const StreamedTable& table, const std::string& path
     return Error{Failure::io, say(phrase("tables", "cannot be written: %1"), lxw_strerror(error)), path,
                  say(phrase("tables", "check that the folder exists and may be written to"))};
 }
+
+const LateEntry xlsx_entry(xlsx_table, &make_xlsx_table);
+
+} // namespace
 
 } // namespace ullage

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/readout_link.h"
+#include "sources/late/readout_link.h"
 
-#include "sources/inside/serial_line.h"
+#include "sources/late/serial_line.h"
 
 #include <cmath>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/scpi_link.h"
+#include "sources/late/scpi_link.h"
 
 #include "live/scpi_answer.h"
-#include "sources/inside/peer_words.h"
-#include "sources/inside/serial_line.h"
+#include "sources/late/peer_words.h"
+#include "sources/late/serial_line.h"
 #include "style/clauses.h"
 #include "style/words.h"
 

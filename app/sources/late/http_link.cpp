@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/http_link.h"
+#include "sources/late/http_link.h"
 
 #include "live/payload_number.h"
-#include "sources/inside/peer_words.h"
+#include "sources/late/peer_words.h"
 #include "style/clauses.h"
 #include "style/words.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/modbus_link.h"
+#include "sources/late/modbus_link.h"
 
-#include "sources/inside/peer_words.h"
+#include "sources/late/peer_words.h"
 #include "style/clauses.h"
 #include "style/words.h"
 

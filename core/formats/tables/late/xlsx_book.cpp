@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "formats/tables/inside/xlsx_book.h"
+#include "formats/tables/late/xlsx_book.h"
 
 #include "formats/text/table_unicode.h"
 

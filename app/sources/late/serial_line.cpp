@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/serial_line.h"
+#include "sources/late/serial_line.h"
 
 #include "style/words.h"
 

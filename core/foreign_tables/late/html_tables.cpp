@@ -2,7 +2,7 @@
 // Tables of HTML, laid out by the table model of HTML (W3C HTML 4.01, 11.2.6): a cell takes the next free place of its row and as many rows and
 // columns as it spans. Its text stands in the first of them, as in a workbook with merged cells.
 #include "base/utf8.h"
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/late/table_readers.h"
 
 #include <libxml/HTMLparser.h>
 
@@ -130,8 +130,6 @@ private:
     std::size_t cells_left_ = most_table_cells;
 };
 
-} // namespace
-
 Result<TableBook> read_html_tables(std::string_view bytes, const std::string& where) {
     const Error none{Failure::bad_input, say(phrase("foreign_tables", "it holds no table")), where,
                      say(phrase("foreign_tables", "copy the cells of the table, with their head"))};
@@ -152,5 +150,9 @@ Result<TableBook> read_html_tables(std::string_view bytes, const std::string& wh
     if (book.sheets.empty()) return none;
     return book;
 }
+
+const LateEntry html_entry(html_book, &read_html_tables);
+
+} // namespace
 
 } // namespace ullage

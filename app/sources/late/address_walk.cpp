@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/address_walk.h"
+#include "sources/late/address_walk.h"
 
-#include "sources/inside/peer_words.h"
+#include "sources/late/peer_words.h"
 #include "style/words.h"
 
 #include <QHostAddress>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "sources/inside/line_link.h"
+#include "sources/late/line_link.h"
 
-#include "sources/inside/serial_line.h"
+#include "sources/late/serial_line.h"
 #include "style/words.h"
 
 namespace ullage {

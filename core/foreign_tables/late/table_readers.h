@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Private to the room foreign_tables: the readers behind read_table_book().
+// What the readers of workbooks share.
 #pragma once
 
-#include "foreign_tables/table_book.h"
+#include "foreign_tables/inside/sheet_filler.h"
 
 #include <libxml/xmlreader.h>
 #include <zip.h>
@@ -12,22 +12,6 @@
 #include <optional>
 
 namespace ullage {
-
-/// Puts cells at their places, within the limits for the book that is being read.
-class SheetFiller {
-public:
-    SheetFiller(TableSheet& sheet, std::size_t& cells_left) : sheet_(sheet), cells_left_(cells_left) {}
-
-    /// False where the limits are passed; an empty text takes no room.
-    [[nodiscard]] bool put(std::size_t row, std::size_t column, std::string_view text, bool typed);
-    [[nodiscard]] TableSheet& sheet() { return sheet_; }
-
-private:
-    TableSheet& sheet_;
-    std::size_t& cells_left_;
-};
-
-[[nodiscard]] Error too_large_table(const std::string& where);
 
 struct ZipCloser {
     void operator()(zip_t* zip) const { zip_discard(zip); }
@@ -62,7 +46,4 @@ private:
 
 [[nodiscard]] Result<TableBook> read_xlsx(WorkbookParts parts);
 [[nodiscard]] Result<TableBook> read_ods(WorkbookParts parts);
-[[nodiscard]] Result<TableBook> read_html_tables(std::string_view bytes, const std::string& where);
-[[nodiscard]] Result<TableBook> read_delimited(std::string_view bytes, const std::string& where, char delimiter);
-
 } // namespace ullage

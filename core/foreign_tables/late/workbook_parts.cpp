@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "foreign_tables/inside/table_readers.h"
+#include "foreign_tables/late/table_readers.h"
 
 namespace ullage {
 
@@ -110,5 +110,20 @@ bool is_text(xmlTextReader* reader) {
     const int type = xmlTextReaderNodeType(reader);
     return type == XML_READER_TYPE_TEXT || type == XML_READER_TYPE_CDATA || type == XML_READER_TYPE_SIGNIFICANT_WHITESPACE;
 }
+
+namespace {
+
+Result<TableBook> read_packed(std::string_view bytes, const std::string& where) {
+    Result<WorkbookParts> parts = WorkbookParts::open(bytes, where);
+    if (!parts) return parts.error();
+    if (parts.value().has("content.xml")) return read_ods(std::move(parts).value());
+    if (parts.value().has("xl/workbook.xml")) return read_xlsx(std::move(parts).value());
+    return Error{Failure::bad_input, say(phrase("foreign_tables", "this zip file is no workbook")), where,
+                 say(phrase("foreign_tables", "choose an XLSX or ODS workbook, or a text with columns"))};
+}
+
+const LateEntry packed_entry(packed_book, &read_packed);
+
+} // namespace
 
 } // namespace ullage
