@@ -2,6 +2,7 @@
 // A running drain whose unit logs its gauge, beside the same drain with the hand readings alone.
 #include "forecast/forecast.h"
 #include "model/trace.h"
+#include "support/seeds.h"
 #include "support/simulated_log.h"
 
 #include <gtest/gtest.h>
@@ -60,7 +61,7 @@ Running running(int sort, double share, int seed) {
 RunForecast forecast_with_logs(const RunRecord& record) { return forecast_at_last_reading(record, analyse_energy(record), fit_unit({})); }
 
 TEST(GaugeLogForecast, its_range_covers_for_every_sort_of_gauge_and_is_narrower_than_that_of_the_notes) {
-    constexpr int seeds = 25;
+    constexpr int seeds = simulated_runs(25);
     constexpr std::array<double, 3> shares{0.3, 0.6, 0.85};
     double width_h = 0, notes_width_h = 0;
     int asked = 0, covered_all = 0;

@@ -2,6 +2,7 @@
 // Drains whose unit logs its own gauge, with a clock, noise and drop-outs as the world has them, beside a meter's log.
 #include "core/gauge/simulated_drains.h"
 #include "gauge/gauge_analysis.h"
+#include "support/seeds.h"
 #include "support/simulated_log.h"
 
 #include <gtest/gtest.h>
@@ -43,7 +44,7 @@ RunRecord without_gauge_log(RunRecord record) {
 }
 
 TEST(GaugeLog, honest_gauges_are_convicted_in_fewer_than_one_run_of_a_hundred) {
-    constexpr int seeds = 60;
+    constexpr int seeds = simulated_runs(60);
     int judged = 0, convicted = 0;
     std::string example;
     for (const GaugeCounts counts : {GaugeCounts::stored_energy, GaugeCounts::charge})
