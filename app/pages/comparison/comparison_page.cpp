@@ -94,6 +94,7 @@ PairFigure ComparisonPage::pairFigure() const { return static_cast<PairFigure>(f
 void ComparisonPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (stale_) refresh();
+    if (unfitted_) fitToText();
 }
 
 void ComparisonPage::resizeEvent(QResizeEvent* event) {
@@ -224,11 +225,14 @@ void ComparisonPage::fitPairs() {
 void ComparisonPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange) return;
-    QTimer::singleShot(0, this, [this] {
-        if (!isVisible()) return;
-        fitColumns();
-        fitPairs();
-    });
+    QTimer::singleShot(0, this, &ComparisonPage::fitToText);
+}
+
+void ComparisonPage::fitToText() {
+    unfitted_ = !isVisible();
+    if (unfitted_) return;
+    fitColumns();
+    fitPairs();
 }
 
 void ComparisonPage::showWords() {

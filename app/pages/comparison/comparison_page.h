@@ -95,6 +95,7 @@ private:
     QWidget* buildPairs();
     void takeTable(); ///< what the table is to show, and which run each of its rows opens
     void showTable();
+    void fitToText(); ///< what is measured by the program, after a change of style or text size; put off until the page is in sight
     void fitColumns();
     void fitWideColumns();
     void fitTableHeight(); ///< few rows are all in sight; the page scrolls rather than they
@@ -112,6 +113,7 @@ private:
     ComparisonPresenter presenter_;
     QStringList other_logbooks_;    ///< to be read when the page comes in sight
     bool stale_ = true;             ///< something has changed while the page was out of sight
+    bool unfitted_ = false;         ///< style or text size has changed while the page was out of sight
     bool arranging_ = false;        ///< columns are moved by the program
     Table whole_;                   ///< of which the table in sight has the columns chosen
     std::vector<RowTarget> opened_; ///< by the rows of that table

@@ -318,4 +318,24 @@ TEST_F(ComparisonPageTest, rows_and_fields_grow_with_the_text_at_once) {
     }
 }
 
+TEST_F(ComparisonPageTest, columns_fit_text_that_changed_its_size_while_the_page_was_out_of_sight) {
+    Settings settings(file("settings.ini"));
+    const auto* pairs = in_front<QTableView>(*page, QStringLiteral("pairsView"));
+    const auto widths_at = [&](int step, bool in_sight) {
+        page->setVisible(in_sight);
+        settings.setTextStep(step);
+        apply_appearance(*qApp, settings);
+        QTest::qWait(50);
+        page->show();
+        QTest::qWait(50);
+        return std::pair(view()->columnWidth(1), pairs->columnWidth(1));
+    };
+    const auto usual = widths_at(0, true), large = widths_at(Settings::most_text_step, true);
+    EXPECT_GT(large.first, usual.first);
+    EXPECT_GT(large.second, usual.second);
+    EXPECT_EQ(widths_at(0, false), usual);
+    EXPECT_EQ(widths_at(Settings::most_text_step, false), large);
+    EXPECT_EQ(widths_at(0, true), usual);
+}
+
 } // namespace ullage::test
