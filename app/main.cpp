@@ -144,9 +144,14 @@ void fill_standard_descriptors() {
 /// Large libraries that most starts do without lie in a file beside the program, or where an installation puts it.
 ullage::Result<void> find_late_part() {
     constexpr std::string_view name = ULLAGE_LATE_PART;
-    std::error_code ignored;
-    const std::filesystem::path folder = std::filesystem::read_symlink("/proc/self/exe", ignored).parent_path();
-    return name.empty() ? ullage::Result<void>() : ullage::hold_late_part({folder / name, folder.parent_path() / "libexec" / "ullage" / name});
+    if (name.empty()) return {};
+    std::error_code error;
+    const std::filesystem::path folder = std::filesystem::read_symlink("/proc/self/exe", error).parent_path();
+    if (error)
+        return ullage::Error{ullage::Failure::io,
+                             ullage::say(ullage::phrase("commands", "the program cannot tell where it lies (%1)"), error.message()), "/proc/self/exe",
+                             ullage::say(ullage::phrase("commands", "mount /proc"))};
+    return ullage::hold_late_part({folder / name, folder.parent_path() / "libexec" / "ullage" / name});
 }
 
 /// What crashed processes left in the folder for temporary files.

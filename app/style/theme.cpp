@@ -99,6 +99,7 @@ protected:
     bool eventFilter(QObject* target, QEvent* event) override {
         if (event->type() == QEvent::Show) {
             if (waiting_.remove(target)) style(*target);
+            if (unmeasured_.remove(target)) forgetSize(*target);
             return false;
         }
         const bool style_change = event->type() == QEvent::StyleChange;
@@ -107,12 +108,18 @@ protected:
         const auto* widget = qobject_cast<QWidget*>(target);
         if (!widget || widget->isVisible()) return false;
         // The part of a header that its sections are in has all of its table measured each time, as it does when it is shown.
-        const auto* header = qobject_cast<const QHeaderView*>(widget->parentWidget());
-        if (header && header->viewport() == widget) return true;
+        if (const auto* header = qobject_cast<const QHeaderView*>(widget->parentWidget()); header && header->viewport() == widget) {
+            unmeasured_.insert(target);
+            return true;
+        }
         return style_change && (qobject_cast<const QScrollArea*>(widget) || qobject_cast<const QSplitter*>(widget)); // laid out when they are shown
     }
 
 private:
+    /// What is not measured when it is shown is the header itself, whose size is kept until it is told of other words.
+    static void forgetSize(const QObject& sections) {
+        if (auto* header = qobject_cast<QHeaderView*>(sections.parent())) header->headerDataChanged(header->orientation(), 0, header->count() - 1);
+    }
     static void style(QObject& widget) {
         for (const QEvent::Type what : {QEvent::Polish, QEvent::StyleChange}) {
             QEvent event(what);
@@ -121,6 +128,7 @@ private:
     }
 
     QSet<const QObject*> waiting_; ///< whatever is made at the address of one that has gone is styled once more
+    QSet<const QObject*> unmeasured_;
     bool setting_ = false;
 };
 

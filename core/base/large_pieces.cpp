@@ -13,7 +13,7 @@ namespace ullage {
 void take_memory_in_large_pieces() {
     constexpr int mebibyte = 1 << 20;
     constexpr int piece = 16 * mebibyte;
-    // Where only one of the three is set, glibc stops to adapt the others.
+    // Where only one of the three is set, glibc stops adapting the others.
     ::mallopt(M_TOP_PAD, piece);
     ::mallopt(M_TRIM_THRESHOLD, 2 * piece);
     ::mallopt(M_MMAP_THRESHOLD, 32 * mebibyte); // the most that glibc would adapt it to

@@ -4,8 +4,10 @@
 #include <dlfcn.h>
 #include <fcntl.h>
 
+#include <cerrno>
 #include <mutex>
 #include <string>
+#include <system_error>
 
 namespace ullage {
 
@@ -33,6 +35,9 @@ Result<void> hold_late_part(const std::vector<std::filesystem::path>& places) {
         held().descriptor = ::open(place.c_str(), O_RDONLY | O_CLOEXEC);
         held().path = place.string();
         if (held().descriptor >= 0) return {};
+        if (errno != ENOENT)
+            return Error{Failure::io, say(phrase("base", "a part of the program cannot be opened (%1)"), std::generic_category().message(errno)),
+                         held().path, remedy()};
     }
     return Error{Failure::not_found, say(phrase("base", "a part of the program is missing")), places.front().string(), remedy()};
 }

@@ -11,8 +11,9 @@
 
 namespace ullage {
 
-/// Opens the late part in the first of these places where it lies. Its content is that of now: a program that is replaced while it runs goes on with
-/// the part that it was made with. Errors: not_found, `where` is the first place.
+/// Opens the late part in the first of these places where it lies; at least one. Its content is that of now: a program that is replaced while it runs
+/// goes on with the part that it was made with. Its name has the program's version, and nothing else tells it from that of another build. Errors:
+/// not_found or io, with the system's words; `where` is the first place.
 [[nodiscard]] Result<void> hold_late_part(const std::vector<std::filesystem::path>& places);
 
 /// Loads what hold_late_part() has opened, once; any thread. Good where that was never asked, as then all parts are linked in. Errors: damaged, with
@@ -32,6 +33,7 @@ public:
         if (Function* const function = function_.load()) return function;
         return other_late_part();
     }
+    /// What LateEntry does.
     void set(Function* function) { function_.store(function); }
 
 private:

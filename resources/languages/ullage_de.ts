@@ -220,11 +220,15 @@
     </message>
     <message>
         <source>a part of the program is of another version</source>
-        <translation>ein Teil des Programms ist von einer anderen Version</translation>
+        <translation>ein Teil des Programms gehört zu einer anderen Version</translation>
     </message>
     <message>
         <source>a part of the program cannot be loaded (%1)</source>
         <translation>ein Teil des Programms lässt sich nicht laden (%1)</translation>
+    </message>
+    <message>
+        <source>a part of the program cannot be opened (%1)</source>
+        <translation>ein Teil des Programms lässt sich nicht öffnen (%1)</translation>
     </message>
 </context>
 <context>
@@ -2474,6 +2478,14 @@
     <message>
         <source>the source is kept with the meter</source>
         <translation>die Quelle ist beim Zähler behalten</translation>
+    </message>
+    <message>
+        <source>the program cannot tell where it lies (%1)</source>
+        <translation>das Programm kann nicht feststellen, wo es liegt (%1)</translation>
+    </message>
+    <message>
+        <source>mount /proc</source>
+        <translation>hängen Sie /proc ein</translation>
     </message>
 </context>
 <context>

@@ -226,6 +226,10 @@
         <source>a part of the program cannot be loaded (%1)</source>
         <translation>no se puede cargar una parte del programa (%1)</translation>
     </message>
+    <message>
+        <source>a part of the program cannot be opened (%1)</source>
+        <translation>no se puede abrir una parte del programa (%1)</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -2474,6 +2478,14 @@
     <message>
         <source>the source is kept with the meter</source>
         <translation>la fuente está guardada con el contador</translation>
+    </message>
+    <message>
+        <source>the program cannot tell where it lies (%1)</source>
+        <translation>el programa no puede saber dónde está (%1)</translation>
+    </message>
+    <message>
+        <source>mount /proc</source>
+        <translation>monte /proc</translation>
     </message>
 </context>
 <context>

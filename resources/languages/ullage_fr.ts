@@ -226,6 +226,10 @@
         <source>a part of the program cannot be loaded (%1)</source>
         <translation>une partie du programme ne peut pas être chargée (%1)</translation>
     </message>
+    <message>
+        <source>a part of the program cannot be opened (%1)</source>
+        <translation>une partie du programme ne peut pas être ouverte (%1)</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -2474,6 +2478,14 @@
     <message>
         <source>the source is kept with the meter</source>
         <translation>la source est gardée avec le compteur</translation>
+    </message>
+    <message>
+        <source>the program cannot tell where it lies (%1)</source>
+        <translation>le programme ne peut pas savoir où il se trouve (%1)</translation>
+    </message>
+    <message>
+        <source>mount /proc</source>
+        <translation>montez /proc</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,8 @@
 namespace ullage {
 
 std::optional<PhotoMoment> photo_time(std::string_view bytes, std::string_view zone) {
+    // The library reads many more formats, none of which a logbook keeps.
+    if (!bytes.starts_with("\xff\xd8\xff") && !bytes.starts_with("\x89PNG\r\n")) return std::nullopt;
     const auto read = photo_tags.get();
     // Without it the photo is kept all the same.
     return read ? read.value()(bytes, zone) : std::nullopt;

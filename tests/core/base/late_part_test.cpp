@@ -41,6 +41,15 @@ TEST(LatePart, where_it_is_missing_the_first_place_is_named_and_what_to_do) {
     EXPECT_TRUE(contains(held.error().sentence(), (folder / "here.so").string() + ": a part of the program is missing; install Ullage anew"));
 }
 
+TEST(LatePart, that_lies_there_but_cannot_be_opened_is_not_called_missing) {
+    const TempFolder folder;
+    write(folder / "file", "no folder");
+    const auto held = hold_late_part({folder.path() / "file" / "late.so", folder / "absent.so"});
+    ASSERT_FALSE(held);
+    EXPECT_EQ(held.error().failure, Failure::io);
+    EXPECT_TRUE(contains(held.error().sentence(), "late.so: a part of the program cannot be opened ("));
+}
+
 TEST(LatePart, what_is_no_library_is_told_each_time_and_gives_no_function) {
     const TempFolder folder;
     write(folder / "late.so", "no library");

@@ -9,7 +9,7 @@
 
 namespace ullage {
 
-/// photo_time(), by the library that reads the tags.
+/// photo_time() for bytes that begin as a JPEG or PNG does, by the library that reads the tags.
 inline constinit LateFunction<std::optional<PhotoMoment>(std::string_view bytes, std::string_view zone)> photo_tags;
 
 } // namespace ullage

@@ -43,8 +43,6 @@ std::optional<PhotoMoment> moment_in(const Exiv2::ExifData& exif, std::string_vi
 }
 
 std::optional<PhotoMoment> moment_of_tags(std::string_view bytes, std::string_view zone) {
-    // The library reads many more formats, none of which a logbook keeps.
-    if (!bytes.starts_with("\xff\xd8\xff") && !bytes.starts_with("\x89PNG\r\n")) return std::nullopt;
     try {
         Exiv2::LogMsg::setLevel(Exiv2::LogMsg::mute);
         const auto image = Exiv2::ImageFactory::open(reinterpret_cast<const Exiv2::byte*>(bytes.data()), static_cast<long>(bytes.size()));
