@@ -127,8 +127,8 @@ private:
         }
     }
 
-    QSet<const QObject*> waiting_; ///< whatever is made at the address of one that has gone is styled once more
-    QSet<const QObject*> unmeasured_;
+    QSet<const QObject*> waiting_;    ///< whatever is made at the address of one that has gone is styled once more
+    QSet<const QObject*> unmeasured_; ///< of headers; what is made at the address of one that has gone is no worse for it
     bool setting_ = false;
 };
 

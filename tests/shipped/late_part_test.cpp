@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <string>
 
 namespace ullage::test {
 namespace {
@@ -85,6 +86,24 @@ TEST_F(ShippedLatePart, that_is_damaged_stops_what_needs_it_and_nothing_else) {
     EXPECT_TRUE(contains(ended.err, part_.string() + ": a part of the program cannot be loaded")) << ended.err;
     EXPECT_FALSE(fs::exists(table()));
     EXPECT_EQ(run_program(home_, {"analyse", logbook()}).code, 0);
+}
+
+TEST_F(ShippedLatePart, that_is_damaged_is_what_keeps_a_meter_from_being_read) {
+    // The sample run, begun and not ended.
+    std::ifstream sheet(sample_file("01-tarrow-2k-drain-180-w.csv"));
+    std::ofstream running(home_ / "running.csv");
+    for (std::string line; std::getline(sheet, line);) {
+        if (line.starts_with("# end_noticed")) continue;
+        running << (line.starts_with("# ended:") ? "# ended: still running" : line) << '\n';
+        if (line.starts_with("2027-")) break;
+    }
+    running.close();
+    const std::string live = (home_ / "live.ullage").string();
+    ASSERT_EQ(run_program(home_, {"import", live, (home_ / "running.csv").string()}).code, 0);
+    std::ofstream(part_, std::ios::trunc) << "no library";
+    const Ended ended = run_program(home_, {"watch", live, "--unit", "Tarrow 2k", "--run", "1", "--kind", "http", "--address", "http://127.0.0.1:9/",
+                                            "--read", "power body in W", "--for", "2"});
+    EXPECT_TRUE(contains(ended.out + ended.err, part_.string() + ": a part of the program cannot be loaded")) << ended.out << ended.err;
 }
 
 } // namespace
